@@ -1,0 +1,4 @@
+//! Heftwise: one build, every rule.
+pub mod physics;
+pub mod quantity;
+pub mod rules;

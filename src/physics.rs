@@ -1,0 +1,26 @@
+//! Physics: pure functions over uom quantities, one topic a file.
+//!
+//! Each function's doc comment gives its formula, units, range and published source. Nothing here
+//! knows the names of quantities, holds state or speaks to people.
+
+pub mod impact;
+pub mod pressure;
+pub mod running_gear;
+pub mod weight;
+
+/// Why a formula has no answer for the numbers it was given.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Impossible {
+    /// Nothing touches the ground.
+    NoContact,
+    /// The squash of a wheel reaches its axle.
+    SquashPastAxle,
+    /// The load falls outside the contact.
+    TipsOver,
+    /// Tracks together with wheels or skis, where the rule is for tracks alone.
+    MixedGear,
+    /// The load is exactly in the middle, so the ratio has no end.
+    Centred,
+    /// The speed is zero.
+    NoSpeed,
+}

@@ -1,0 +1,54 @@
+//! The catalogue of quantities: one uniform entry each, by topic.
+
+pub mod ground;
+pub mod impact;
+pub mod machine;
+pub mod pressure;
+pub mod running_gear;
+
+use std::collections::HashMap;
+use std::sync::LazyLock;
+
+use super::entry::Entry;
+use super::id::AnyId;
+
+static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
+    [machine::ENTRIES, running_gear::ENTRIES, ground::ENTRIES, pressure::ENTRIES, impact::ENTRIES]
+        .concat()
+});
+
+static BY_NAME: LazyLock<HashMap<&'static str, usize>> =
+    LazyLock::new(|| ENTRIES.iter().enumerate().map(|(i, e)| (e.id.name(), i)).collect());
+
+/// Every quantity, topic by topic.
+pub fn all() -> &'static [Entry] {
+    &ENTRIES
+}
+
+/// The place of a quantity in [`all`], for tables indexed by quantity.
+pub fn index(id: AnyId) -> Option<usize> {
+    BY_NAME.get(id.name()).copied()
+}
+
+/// The entry of that name.
+pub fn find(name: &str) -> Option<&'static Entry> {
+    BY_NAME.get(name).map(|&i| &ENTRIES[i])
+}
+
+/// The name nearest to a mistyped one, if any is near.
+pub fn nearest(name: &str) -> Option<&'static str> {
+    nearest_of(name, ENTRIES.iter().map(|e| e.id.name()))
+}
+
+/// The candidate nearest to a mistyped word, if any is near enough to be meant.
+pub fn nearest_of<'a>(
+    word: &str,
+    candidates: impl IntoIterator<Item = &'a str>,
+) -> Option<&'a str> {
+    candidates
+        .into_iter()
+        .map(|candidate| (strsim::jaro_winkler(word, candidate), candidate))
+        .filter(|(likeness, _)| *likeness > 0.8)
+        .max_by(|a, b| a.0.total_cmp(&b.0))
+        .map(|(_, candidate)| candidate)
+}

@@ -1,0 +1,11 @@
+//! Rules: which physics function finds which quantity from which, in what order, and the working.
+
+pub mod catalogue;
+mod evaluate;
+mod rule;
+mod value;
+mod words;
+
+pub use evaluate::evaluate;
+pub use rule::{Caution, Fault, Input, Inputs, Maybe, Need, Outcome, Rule};
+pub use value::{Givens, Known, Lack, Origin, Value, Values};

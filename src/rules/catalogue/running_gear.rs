@@ -1,0 +1,6 @@
+//! .
+use crate::rules::Rule;
+
+pub(super) fn rules() -> Vec<Rule> {
+    vec![]
+}

@@ -1,0 +1,168 @@
+//! One pass over all the rules: from the numbers given to all that can be known.
+
+use std::sync::LazyLock;
+
+use super::catalogue::{self, Pair};
+use super::rule::{Fault, Rule};
+use super::value::{Givens, Known, Lack, Origin, Value, Values};
+use super::words;
+use crate::quantity::{AnyId, Role, catalogue as quantities};
+
+/// The order in which quantities can be found: a quantity comes after all that its rule needs.
+static ORDER: LazyLock<Vec<usize>> = LazyLock::new(order);
+
+/// The quantities in an order that finds each after all it needs; the two of a pair stand
+/// together, after all that either of their rules needs.
+fn order() -> Vec<usize> {
+    let entries = quantities::all();
+    let mut order = Vec::with_capacity(entries.len());
+    let mut seen = vec![false; entries.len()];
+    for entry in entries {
+        visit(entry.id, &mut seen, &mut order);
+    }
+    order
+}
+
+fn visit(id: AnyId, seen: &mut [bool], order: &mut Vec<usize>) {
+    let pair = catalogue::partner(id);
+    let together = pair.map_or_else(|| vec![id], |pair| vec![pair.one, pair.other]);
+    let places: Vec<usize> = together.iter().filter_map(|id| quantities::index(*id)).collect();
+    if places.iter().any(|&place| seen[place]) {
+        return;
+    }
+    for &place in &places {
+        seen[place] = true;
+    }
+    for rule in together.iter().filter_map(|id| catalogue::finder(*id)) {
+        for need in &rule.needs {
+            visit(need.id, seen, order);
+        }
+    }
+    order.extend(places);
+}
+
+/// Finds every quantity that can be found from the numbers given.
+///
+/// A quantity that is given is taken as given, whether or not a rule could find it. Nothing
+/// found is ever NaN or infinite: such a result is [`Value::Invalid`], with the reason.
+pub fn evaluate(givens: &Givens) -> Values {
+    let entries = quantities::all();
+    let mut values = Values { slots: vec![Value::Missing(Vec::new()); entries.len()] };
+    for &place in ORDER.iter() {
+        values.slots[place] =
+            given(givens, entries[place].id).unwrap_or(Value::Missing(Vec::new()));
+    }
+    for &place in ORDER.iter() {
+        let id = entries[place].id;
+        if givens.get(id).is_some() {
+            continue;
+        }
+        values.slots[place] = match (catalogue::partner(id), catalogue::finder(id)) {
+            (Some(pair), Some(rule)) => found_by_partner(pair, rule, givens, &values),
+            (None, Some(rule)) => found(rule, &values),
+            (_, None) => match entries[place].role {
+                Role::Given { assumed: Some(si) } => known(si, Origin::Assumed),
+                _ => Value::Missing(vec![vec![id]]),
+            },
+        };
+    }
+    for pair in catalogue::PAIRS {
+        compare(pair, givens, &mut values);
+    }
+    values
+}
+
+fn known(si: f64, origin: Origin) -> Value {
+    Value::Known(Known { si, origin, cautions: Vec::new() })
+}
+
+/// A given number, or why it cannot be meant.
+fn given(givens: &Givens, id: AnyId) -> Option<Value> {
+    let (si, origin) = givens.get(id)?;
+    let entry = quantities::find(id.name())?;
+    Some(if entry.admits(si) {
+        known(si, origin)
+    } else {
+        Value::Invalid(words::impossible_given(entry))
+    })
+}
+
+/// One of a pair, from the other when that one is given.
+fn found_by_partner(pair: &Pair, rule: &Rule, givens: &Givens, values: &Values) -> Value {
+    let other = if pair.one == rule.finds { pair.other } else { pair.one };
+    if givens.get(other).is_some() {
+        let mut value = found(rule, values);
+        if let Value::Known(known) = &mut value {
+            known.cautions.push(pair.link.to_owned());
+        }
+        value
+    } else {
+        Value::Missing(vec![vec![pair.one, pair.other]])
+    }
+}
+
+/// What a rule finds from what is known so far.
+fn found(rule: &Rule, values: &Values) -> Value {
+    let mut lacks: Vec<Lack> = Vec::new();
+    for need in &rule.needs {
+        match values.of(need.id) {
+            Value::Known(_) => {}
+            Value::Invalid(why) => return Value::Invalid(why.clone()),
+            Value::Missing(missing) if !need.optional => add_lacks(&mut lacks, missing),
+            Value::Missing(_) => {}
+        }
+    }
+    if !lacks.is_empty() {
+        return Value::Missing(lacks);
+    }
+    match rule.find(values) {
+        Ok(si) if si.is_finite() => {
+            let cautions = rule
+                .cautions
+                .iter()
+                .filter(|caution| (caution.when)(values))
+                .map(|caution| caution.says.to_owned())
+                .collect();
+            Value::Known(Known { si, origin: Origin::Found, cautions })
+        }
+        Ok(_) => Value::Invalid(words::not_a_number(rule, values)),
+        Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why)),
+        Err(Fault::Needs(ids)) => {
+            for id in ids {
+                match values.of(id) {
+                    Value::Missing(missing) if !missing.is_empty() => {
+                        add_lacks(&mut lacks, missing)
+                    }
+                    _ => add_lacks(&mut lacks, &[vec![id]]),
+                }
+            }
+            Value::Missing(lacks)
+        }
+    }
+}
+
+fn add_lacks(lacks: &mut Vec<Lack>, more: &[Lack]) {
+    for lack in more {
+        if !lacks.contains(lack) {
+            lacks.push(lack.clone());
+        }
+    }
+}
+
+/// Says so when both of a pair are given and do not agree with what links them.
+fn compare(pair: &Pair, givens: &Givens, values: &mut Values) {
+    if givens.get(pair.one).is_none() || givens.get(pair.other).is_none() {
+        return;
+    }
+    let Some(rule) = catalogue::finder(pair.one) else { return };
+    let Value::Known(linked) = found(rule, values) else { return };
+    let Some(said) = values.si(pair.one) else { return };
+    if (linked.si - said).abs() > 0.01 * said.abs().max(linked.si.abs()) {
+        let words = words::pair_disagrees(pair, linked.si);
+        for id in [pair.one, pair.other] {
+            if let Some(Value::Known(known)) = quantities::index(id).map(|i| &mut values.slots[i]) {
+                known.cautions.push(words.clone());
+            }
+        }
+    }
+}

@@ -1,0 +1,218 @@
+//! A rule: which physics function finds which quantity from which, and what to say of it.
+
+use crate::physics::Impossible;
+use crate::quantity::{AnyId, Id, Measure};
+
+use super::value::Values;
+
+/// A quantity that a rule needs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Need {
+    /// Which quantity.
+    pub id: AnyId,
+    /// Whether the rule can do without it in some cases.
+    pub optional: bool,
+}
+
+/// Why a rule found no number.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Fault {
+    /// In this case the rule needs quantities it can otherwise do without.
+    Needs(Vec<AnyId>),
+    /// The formula has no answer for these numbers.
+    Impossible(Impossible),
+}
+
+impl From<Impossible> for Fault {
+    fn from(why: Impossible) -> Self {
+        Self::Impossible(why)
+    }
+}
+
+/// Something the reader should know before trusting a number, said when it applies.
+#[derive(Debug, Clone, Copy)]
+pub struct Caution {
+    /// Whether it applies, given all that is known so far.
+    pub when: fn(&Values) -> bool,
+    /// What to say, in one sentence.
+    pub says: &'static str,
+}
+
+/// How one quantity is found from others.
+pub struct Rule {
+    /// What it finds.
+    pub finds: AnyId,
+    /// What it needs, in the order of the physics function's arguments.
+    pub needs: Vec<Need>,
+    /// What the rule is called.
+    pub title: &'static str,
+    /// The formula as TeX, each quantity written `\q{id}`: shown with symbols or with numbers.
+    pub formula: &'static str,
+    /// What is taken for granted, one sentence each.
+    pub assumes: &'static [&'static str],
+    /// Where it holds, in one sentence.
+    pub holds: &'static str,
+    /// Where it is published.
+    pub source: &'static str,
+    /// What to say when it is stretched.
+    pub cautions: &'static [Caution],
+    find: Box<dyn Fn(&Values) -> Result<f64, Fault> + Send + Sync>,
+}
+
+impl Rule {
+    /// Starts a rule that finds `id` by `function` from `inputs`.
+    ///
+    /// The types tie ids to arguments: an argument of the wrong dimension does not compile.
+    pub fn new<Q, I, R>(id: Id<Q>, inputs: I, function: I::Function<R>) -> Self
+    where
+        Q: Measure,
+        I: Inputs + Send + Sync + 'static,
+        R: Outcome<Q> + 'static,
+        I::Function<R>: Send + Sync,
+    {
+        Self {
+            finds: id.any(),
+            needs: inputs.needs(),
+            title: "",
+            formula: "",
+            assumes: &[],
+            holds: "",
+            source: "",
+            cautions: &[],
+            find: Box::new(move |values| inputs.call(&function, values)?.outcome().map(Q::si)),
+        }
+    }
+
+    /// Its title.
+    pub fn title(mut self, title: &'static str) -> Self {
+        self.title = title;
+        self
+    }
+
+    /// Its formula, quantities written `\q{id}`.
+    pub fn formula(mut self, formula: &'static str) -> Self {
+        self.formula = formula;
+        self
+    }
+
+    /// What is taken for granted.
+    pub fn assumes(mut self, assumes: &'static [&'static str]) -> Self {
+        self.assumes = assumes;
+        self
+    }
+
+    /// Where it holds.
+    pub fn holds(mut self, holds: &'static str) -> Self {
+        self.holds = holds;
+        self
+    }
+
+    /// Where it is published.
+    pub fn source(mut self, source: &'static str) -> Self {
+        self.source = source;
+        self
+    }
+
+    /// What to say when it is stretched.
+    pub fn cautions(mut self, cautions: &'static [Caution]) -> Self {
+        self.cautions = cautions;
+        self
+    }
+
+    /// Runs the physics function on what is known; every required input must be.
+    pub(super) fn find(&self, values: &Values) -> Result<f64, Fault> {
+        (self.find)(values)
+    }
+}
+
+/// What a physics function may return: the quantity, or why there is none.
+pub trait Outcome<Q> {
+    /// The quantity or the fault.
+    fn outcome(self) -> Result<Q, Fault>;
+}
+
+impl<Q: Measure> Outcome<Q> for Q {
+    fn outcome(self) -> Result<Q, Fault> {
+        Ok(self)
+    }
+}
+
+impl<Q: Measure, E: Into<Fault>> Outcome<Q> for Result<Q, E> {
+    fn outcome(self) -> Result<Q, Fault> {
+        self.map_err(Into::into)
+    }
+}
+
+/// An input a rule can do without in some cases; the function gets an `Option`.
+#[derive(Debug, Clone, Copy)]
+pub struct Maybe<T>(pub T);
+
+/// One input of a rule.
+pub trait Input {
+    /// What the physics function gets.
+    type Argument;
+    /// What must be known.
+    fn need(&self) -> Need;
+    /// The argument; the engine runs a rule only when its required inputs are known.
+    fn read(&self, values: &Values) -> Option<Self::Argument>;
+}
+
+impl<Q: Measure> Input for Id<Q> {
+    type Argument = Q;
+    fn need(&self) -> Need {
+        Need { id: self.any(), optional: false }
+    }
+    fn read(&self, values: &Values) -> Option<Q> {
+        values.get(*self)
+    }
+}
+
+impl<Q: Measure> Input for Maybe<Id<Q>> {
+    type Argument = Option<Q>;
+    fn need(&self) -> Need {
+        Need { id: self.0.any(), optional: true }
+    }
+    fn read(&self, values: &Values) -> Option<Option<Q>> {
+        Some(values.get(self.0))
+    }
+}
+
+/// The inputs of a rule, one to eight of them.
+pub trait Inputs {
+    /// The physics function that takes them.
+    type Function<R>;
+    /// What must be known.
+    fn needs(&self) -> Vec<Need>;
+    /// Calls the function with what is known.
+    ///
+    /// # Errors
+    /// Names the required inputs that are not known.
+    fn call<R>(&self, function: &Self::Function<R>, values: &Values) -> Result<R, Fault>;
+}
+
+macro_rules! inputs {
+    ($($name:ident)+) => {
+        impl<$($name: Input),+> Inputs for ($($name,)+) {
+            type Function<R> = fn($($name::Argument),+) -> R;
+            fn needs(&self) -> Vec<Need> {
+                #[allow(non_snake_case, reason = "the macro names variables after types")]
+                let ($($name,)+) = self;
+                vec![$($name.need()),+]
+            }
+            fn call<R>(&self, function: &Self::Function<R>, values: &Values) -> Result<R, Fault> {
+                #[allow(non_snake_case, reason = "the macro names variables after types")]
+                let ($($name,)+) = self;
+                Ok(function($($name.read(values).ok_or_else(|| Fault::Needs(vec![$name.need().id]))?),+))
+            }
+        }
+    };
+}
+
+inputs!(A);
+inputs!(A B);
+inputs!(A B C);
+inputs!(A B C D);
+inputs!(A B C D E);
+inputs!(A B C D E F);
+inputs!(A B C D E F G);
+inputs!(A B C D E F G H);

@@ -1,0 +1,113 @@
+//! What is known of each quantity after a pass over the rules.
+
+use crate::quantity::{AnyId, Id, Measure, catalogue};
+
+/// Where a known number came from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Origin {
+    /// The reader said so, also where a rule could have found it.
+    Given,
+    /// It adds up from the parts list, trial mass included.
+    Parts,
+    /// Nothing was said, so the catalogue's usual value was taken.
+    Assumed,
+    /// A rule found it.
+    Found,
+}
+
+/// A number that is known, in SI units.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Known {
+    /// The value in the coherent SI unit; always finite.
+    pub si: f64,
+    /// Where it came from.
+    pub origin: Origin,
+    /// What the reader should know before trusting it.
+    pub cautions: Vec<String>,
+}
+
+/// One thing that is lacking: any one of these quantities would do.
+pub type Lack = Vec<AnyId>;
+
+/// What is known of a quantity.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Value {
+    /// A number.
+    Known(Known),
+    /// These given quantities are lacking.
+    Missing(Vec<Lack>),
+    /// The numbers given cannot be meant, and why.
+    Invalid(String),
+}
+
+impl Value {
+    /// The number in SI units, if there is one.
+    pub fn si(&self) -> Option<f64> {
+        match self {
+            Self::Known(known) => Some(known.si),
+            Self::Missing(_) | Self::Invalid(_) => None,
+        }
+    }
+}
+
+/// Numbers to start from, indexed as the catalogue is.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Givens {
+    slots: Vec<Option<(f64, Origin)>>,
+}
+
+impl Default for Givens {
+    fn default() -> Self {
+        Self { slots: vec![None; catalogue::all().len()] }
+    }
+}
+
+impl Givens {
+    /// Takes a number in SI units as given.
+    pub fn set(&mut self, id: impl Into<AnyId>, si: f64) {
+        self.put(id.into(), si, Origin::Given);
+    }
+
+    /// Takes a number with the place it came from.
+    pub fn put(&mut self, id: AnyId, si: f64, origin: Origin) {
+        if let Some(index) = catalogue::index(id) {
+            self.slots[index] = Some((si, origin));
+        }
+    }
+
+    /// Forgets a number.
+    pub fn clear(&mut self, id: AnyId) {
+        if let Some(index) = catalogue::index(id) {
+            self.slots[index] = None;
+        }
+    }
+
+    /// The number given for a quantity, in SI units, and its origin.
+    pub fn get(&self, id: AnyId) -> Option<(f64, Origin)> {
+        catalogue::index(id).and_then(|index| self.slots[index])
+    }
+}
+
+/// What is known of every quantity.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Values {
+    pub(super) slots: Vec<Value>,
+}
+
+impl Values {
+    /// What is known of a quantity.
+    pub fn of(&self, id: impl Into<AnyId>) -> &Value {
+        static UNKNOWN: Value = Value::Missing(Vec::new());
+        catalogue::index(id.into()).map_or(&UNKNOWN, |index| &self.slots[index])
+    }
+
+    /// The number of a quantity in SI units, if known.
+    pub fn si(&self, id: impl Into<AnyId>) -> Option<f64> {
+        self.of(id).si()
+    }
+
+    /// The typed number of a quantity, if known.
+    pub fn get<Q: Measure>(&self, id: Id<Q>) -> Option<Q> {
+        self.si(id).map(Q::from_si)
+    }
+}

@@ -1,0 +1,77 @@
+//! The sentences a reader gets when a rule finds no number.
+
+use super::catalogue::Pair;
+use super::rule::Rule;
+use super::value::Values;
+use crate::physics::Impossible;
+use crate::quantity::{Entry, catalogue as quantities};
+
+fn label(id: crate::quantity::AnyId) -> &'static str {
+    quantities::find(id.name()).map_or(id.name(), |entry| entry.label)
+}
+
+/// Why a given number cannot be meant.
+pub(super) fn impossible_given(entry: &Entry) -> String {
+    let (low, high) = entry.possible;
+    // The bounds are shown in the units a reader would type.
+    let shown = |si: f64| crate::quantity::show_plain(entry, si);
+    match (entry.above_only, high < f64::MAX) {
+        (true, _) => format!("The {} must be more than {}.", entry.label, shown(low)),
+        (false, true) => {
+            format!("The {} must be between {} and {}.", entry.label, shown(low), shown(high))
+        }
+        (false, false) => format!("The {} must be {} or more.", entry.label, shown(low)),
+    }
+}
+
+/// Why a formula has no answer.
+pub(super) fn impossible(why: Impossible) -> String {
+    match why {
+        Impossible::NoContact => {
+            "Nothing touches the ground: say how many tracks, wheels or skis there are."
+        }
+        Impossible::SquashPastAxle => {
+            "The tyre squash must be less than half the wheel diameter, or the axle would be underground."
+        }
+        Impossible::TipsOver => {
+            "The load falls outside the contact: the machine tips over before any pressure can be found."
+        }
+        Impossible::MixedGear => {
+            "The pressure under the low end is only known for tracks alone; wheels or skis share the load in another way."
+        }
+        Impossible::Centred => {
+            "The load bears down exactly in the middle, so no end is near to lifting."
+        }
+        Impossible::NoSpeed => "It is not moving, so there is nothing to stop.",
+    }
+    .to_owned()
+}
+
+/// Why a result that is not finite is not shown.
+pub(super) fn not_a_number(rule: &Rule, values: &Values) -> String {
+    let zeros: Vec<&str> = rule
+        .needs
+        .iter()
+        .filter(|need| values.si(need.id) == Some(0.0))
+        .map(|need| label(need.id))
+        .collect();
+    if zeros.is_empty() {
+        format!("The numbers are too large or too small to find the {}.", label(rule.finds))
+    } else {
+        format!("The {} cannot be found while {} is zero.", label(rule.finds), zeros.join(" and "))
+    }
+}
+
+/// What to say when both of a pair are given and do not agree.
+pub(super) fn pair_disagrees(pair: &Pair, linked: f64) -> String {
+    let shown = quantities::find(pair.one.name())
+        .map_or_else(|| linked.to_string(), |entry| crate::quantity::show_plain(entry, linked));
+    format!(
+        "Both the {} and the {} are given, so each is used as it stands. {} It would make the {} {}.",
+        label(pair.one),
+        label(pair.other),
+        pair.link,
+        label(pair.one),
+        shown
+    )
+}
