@@ -2,3 +2,4 @@
 pub mod physics;
 pub mod quantity;
 pub mod rules;
+pub mod study;
