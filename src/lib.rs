@@ -1,4 +1,5 @@
 //! Heftwise: one build, every rule.
+pub mod lesson;
 pub mod physics;
 pub mod quantity;
 pub mod rules;
