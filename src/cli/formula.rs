@@ -67,14 +67,17 @@ impl<'a> Reader<'a> {
         std::mem::take(&mut self.rest)
     }
 
-    /// The argument of a command as TeX: a group or one sign.
+    /// The argument of a command as TeX: a group, a bare command or one sign.
     fn raw_argument(&mut self) -> &'a str {
         self.rest = self.rest.trim_start();
         if let Some(rest) = self.rest.strip_prefix('{') {
             self.rest = rest;
             return self.group_after_brace();
         }
-        let length = self.rest.chars().next().map_or(0, char::len_utf8);
+        let length = match self.rest.strip_prefix('\\') {
+            Some(name) => 1 + letters(name).max(name.chars().next().map_or(0, char::len_utf8)),
+            None => self.rest.chars().next().map_or(0, char::len_utf8),
+        };
         let (sign, after) = self.rest.split_at(length);
         self.rest = after;
         sign
@@ -86,15 +89,15 @@ impl<'a> Reader<'a> {
     }
 
     fn command(&mut self) -> String {
-        let letters = self.rest.find(|c: char| !c.is_ascii_alphabetic()).unwrap_or(self.rest.len());
-        if letters == 0 {
+        let length = letters(self.rest);
+        if length == 0 {
             // A lone sign after the backslash: a space of some width, or the sign itself.
             return match self.next() {
                 Some(',' | ';' | ':' | '!' | ' ') | None => " ".to_owned(),
                 Some(sign) => sign.to_string(),
             };
         }
-        let (name, after) = self.rest.split_at(letters);
+        let (name, after) = self.rest.split_at(length);
         self.rest = after;
         match name {
             "q" => {
@@ -119,6 +122,11 @@ impl<'a> Reader<'a> {
             other => greek(other).map_or_else(|| format!(" {other} "), str::to_owned),
         }
     }
+}
+
+/// How many letters `text` starts with.
+fn letters(text: &str) -> usize {
+    text.find(|c: char| !c.is_ascii_alphabetic()).unwrap_or(text.len())
 }
 
 /// In brackets unless it is one piece already.
