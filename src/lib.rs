@@ -3,3 +3,4 @@ pub mod lesson;
 pub mod physics;
 pub mod quantity;
 pub mod rules;
+pub mod sheet;
