@@ -5,6 +5,7 @@
 
 mod formula;
 mod list;
+mod open;
 mod proof;
 mod reckon;
 mod table;
@@ -93,9 +94,10 @@ where
 
 /// Help and version are answers; every other word of clap's is about a mistake.
 fn told_by_clap(error: &clap::Error, out: &mut dyn Write, err: &mut dyn Write) -> u8 {
-    let handle = if error.use_stderr() { err } else { out };
+    let words = error.render();
+    let told = if error.use_stderr() { write!(err, "{words}") } else { write!(out, "{words}") };
     // When nobody listens, the exit code still says it.
-    let _ = write!(handle, "{}", error.render());
+    drop(told);
     u8::try_from(error.exit_code()).unwrap_or(2)
 }
 

@@ -6,7 +6,7 @@ use clap::{Args, ValueEnum};
 use serde_json::json;
 
 use super::{Stop, formula, table, write_json};
-use crate::lesson::Library;
+use crate::lesson::Lesson;
 use crate::quantity::{Entry, Role, catalogue as quantities, units_of};
 use crate::rules::{Rule, catalogue as rules};
 
@@ -44,7 +44,7 @@ impl List {
             }
             (What::Rules, true) => write_json(out, &rules::all().iter().map(rule_json).collect()),
             (What::Lessons, true) => {
-                write_json(out, &Library::built_in().lessons().iter().map(lesson_json).collect())
+                write_json(out, &lessons().iter().map(lesson_json).collect())
             }
         }
     }
@@ -126,5 +126,32 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
         "assumes": rule.assumes,
         "holds": rule.holds,
         "source": rule.source,
+    })
+}
+
+fn lessons() -> Vec<Lesson> {
+    Vec::new()
+}
+
+fn list_lessons(out: &mut dyn Write) -> Result<(), Stop> {
+    let rows: Vec<[String; 3]> = lessons()
+        .iter()
+        .map(|lesson| {
+            let minutes =
+                lesson.minutes.map_or_else(|| "-".to_owned(), |minutes| format!("{minutes} min"));
+            [lesson.id.clone(), lesson.title.clone(), minutes]
+        })
+        .collect();
+    Ok(table::write(out, &rows)?)
+}
+
+fn lesson_json(lesson: &Lesson) -> serde_json::Value {
+    json!({
+        "id": lesson.id,
+        "title": lesson.title,
+        "minutes": lesson.minutes,
+        "needs": lesson.needs,
+        "goals": lesson.goals,
+        "uses": lesson.uses.iter().map(|id| id.name()).collect::<Vec<_>>(),
     })
 }

@@ -283,7 +283,7 @@ fn lists_name_everything_once() {
     assert!(rules.contains("weight = mass · gravity"), "{rules}");
     let lessons = ends_with(0, &["list", "lessons"]);
     assert!(lessons.contains("pressure"), "{lessons}");
-    assert!(json(&["list", "lessons", "--json"]).as_array().unwrap().len() > 0);
+    assert!(!json(&["list", "lessons", "--json"]).as_array().unwrap().is_empty());
 }
 
 #[test]

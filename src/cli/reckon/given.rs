@@ -2,7 +2,6 @@
 
 use super::super::{Stop, did_you_mean};
 use crate::quantity::{AnyId, Amount, Entry, catalogue as quantities, parse};
-use crate::sheet::presets::{self, Preset};
 
 /// A number named.
 pub(super) struct Named {
@@ -26,8 +25,6 @@ pub(super) fn read(arguments: &[String]) -> Result<Vec<Named>, Stop> {
                 return Err(Stop::Usage(format!("{name} is given twice: leave one out.")));
             }
             named.push(amount(entry, value)?);
-        } else if let Some(table) = presets::find(name) {
-            from_tables.extend(row(table, value)?);
         } else {
             return Err(unknown(name));
         }
@@ -41,4 +38,12 @@ fn amount(entry: &Entry, value: &str) -> Result<Named, Stop> {
     let amount = parse(value, entry)
         .map_err(|error| Stop::Usage(format!("{}=\"{value}\": {error}", entry.id)))?;
     Ok(Named { id: entry.id, amount })
+}
+
+fn unknown(name: &str) -> Stop {
+    let known = quantities::all().iter().map(|entry| entry.id.name());
+    let near = did_you_mean(name, known);
+    Stop::Usage(format!(
+        "There is no quantity or table called \"{name}\".{near} 'heftwise list quantities' names them all."
+    ))
 }
