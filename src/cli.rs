@@ -11,11 +11,13 @@ mod reckon;
 mod table;
 mod walk_round;
 
-use std::ffi::OsString;
+use std::ffi::{OsStr, OsString};
 use std::io::{self, Write};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
-use clap::{Parser, Subcommand};
+use clap::{CommandFactory, Parser, Subcommand};
+
+use crate::quantity::catalogue::nearest_of;
 
 const EXAMPLES: &str = "\
 Examples:
@@ -75,8 +77,12 @@ impl From<io::Error> for Stop {
 /// Does what `args` ask, the program's own name first; answers go to `out`, all else to `err`.
 pub fn run<A>(args: A, out: &mut dyn Write, err: &mut dyn Write) -> Next
 where
-    A: IntoIterator<Item: Into<OsString> + Clone>,
+    A: IntoIterator<Item: Into<OsString>>,
 {
+    let args: Vec<OsString> = args.into_iter().map(Into::into).collect();
+    if let Some(stop) = args.get(1).and_then(|word| misspelt(word)) {
+        return Next::Exit(told(&stop, err));
+    }
     let cli = match Cli::try_parse_from(args) {
         Ok(cli) => cli,
         Err(error) => return Next::Exit(told_by_clap(&error, out, err)),
@@ -90,6 +96,21 @@ where
     };
     let ending = ending.and_then(|()| Ok(out.flush()?));
     Next::Exit(ending.map_or_else(|stop| told(&stop, err), |()| 0))
+}
+
+/// A first word that is neither a command nor a file, but near to a command.
+fn misspelt(word: &OsStr) -> Option<Stop> {
+    let command = Cli::command();
+    let known: Vec<&str> = command.get_subcommands().map(clap::Command::get_name).collect();
+    let text = word.to_str()?;
+    let may_be_meant = text.starts_with('-') || text.contains(['.', '/', '\\']);
+    if may_be_meant || text == "help" || known.contains(&text) || Path::new(text).exists() {
+        return None;
+    }
+    let near = nearest_of(text, known)?;
+    Some(Stop::Usage(format!(
+        "There is no command or file called \"{text}\". Did you mean \"{near}\"?"
+    )))
 }
 
 /// Help and version are answers; every other word of clap's is about a mistake.
@@ -121,6 +142,6 @@ fn write_json(out: &mut dyn Write, value: &serde_json::Value) -> Result<(), Stop
 
 /// "did you mean ...?", when a known word is near.
 fn did_you_mean<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> String {
-    crate::quantity::catalogue::nearest_of(word, known)
+    nearest_of(word, known)
         .map_or_else(String::new, |nearest| format!(" Did you mean \"{nearest}\"?"))
 }

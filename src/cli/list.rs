@@ -61,6 +61,9 @@ fn role(entry: &Entry) -> &'static str {
 }
 
 fn units(entry: &Entry) -> Vec<&'static str> {
+    if entry.whole {
+        return Vec::new();
+    }
     units_of(entry).iter().map(|unit| unit.symbol).filter(|symbol| !symbol.is_empty()).collect()
 }
 

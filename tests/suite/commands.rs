@@ -132,6 +132,7 @@ fn a_usage_error_ends_with_2_and_says_how_to_mend_it() {
         (&["reckon", "weight", "mass=3 kg", "--in", "kPa"], "kPa"),
         (&["reckon", "peak-impact-force", "pulse-shape=triangel"], "\"triangle\""),
         (&["reckon"], "QUANTITY"),
+        (&["reckn", "weight", "mass=3 kg"], "\"reckon\""),
         (&["list", "lesons"], "lessons"),
         (&["walk-round"], "BUILD"),
         (&["--no-such-thing"], "--no-such-thing"),
