@@ -4,7 +4,8 @@
 pub(super) fn plain(tex: &str, quantity: &dyn Fn(&str) -> String) -> String {
     let mut reader = Reader { rest: tex, quantity };
     let text = reader.until_end();
-    text.split_whitespace().collect::<Vec<_>>().join(" ").replace("( ", "(").replace(" )", ")")
+    let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    text.replace("( ", "(").replace(" )", ")").replace(" ;", ";")
 }
 
 struct Reader<'a> {
@@ -15,10 +16,15 @@ struct Reader<'a> {
 impl<'a> Reader<'a> {
     fn until_end(&mut self) -> String {
         let mut text = String::new();
-        while let Some(piece) = self.piece() {
+        loop {
+            let is_quantity = self.rest.starts_with(r"\q");
+            let Some(piece) = self.piece() else { return text };
+            // TeX writes 2x for a product; with a number put in for x that would be one number.
+            if is_quantity && text.trim_end().ends_with(char::is_numeric) {
+                text.push_str(" · ");
+            }
             text.push_str(&piece);
         }
-        text
     }
 
     fn next(&mut self) -> Option<char> {
@@ -40,7 +46,7 @@ impl<'a> Reader<'a> {
                 raised(&power)
             }
             '_' => format!("_{}", self.argument()),
-            '~' => " ".to_owned(),
+            '~' | '&' => " ".to_owned(),
             sign => sign.to_string(),
         })
     }
@@ -93,6 +99,7 @@ impl<'a> Reader<'a> {
         if length == 0 {
             // A lone sign after the backslash: a space of some width, or the sign itself.
             return match self.next() {
+                Some('\\') => "; ".to_owned(),
                 Some(',' | ';' | ':' | '!' | ' ') | None => " ".to_owned(),
                 Some(sign) => sign.to_string(),
             };
@@ -106,9 +113,14 @@ impl<'a> Reader<'a> {
             }
             "frac" | "dfrac" | "tfrac" => {
                 let (above, below) = (self.argument(), self.argument());
-                format!("{} / {}", whole(&above), whole(&below))
+                small_fraction(&above, &below)
+                    .map_or_else(|| format!("{} / {}", whole(&above), whole(&below)), str::to_owned)
             }
             "sqrt" => format!("√({})", self.argument()),
+            "begin" | "end" => {
+                self.raw_argument();
+                if name == "begin" { " { " } else { " } " }.to_owned()
+            }
             "mathrm" | "text" | "mathit" | "operatorname" | "mathbf" => self.argument(),
             "left" | "right" | "big" | "Big" | "bigl" | "bigr" => String::new(),
             "cdot" => " · ".to_owned(),
@@ -127,6 +139,17 @@ impl<'a> Reader<'a> {
 /// How many letters `text` starts with.
 fn letters(text: &str) -> usize {
     text.find(|c: char| !c.is_ascii_alphabetic()).unwrap_or(text.len())
+}
+
+fn small_fraction(above: &str, below: &str) -> Option<&'static str> {
+    Some(match (above, below) {
+        ("1", "2") => "½ ",
+        ("1", "3") => "⅓ ",
+        ("2", "3") => "⅔ ",
+        ("1", "4") => "¼ ",
+        ("1", "6") => "⅙ ",
+        _ => return None,
+    })
 }
 
 /// In brackets unless it is one piece already.
@@ -193,8 +216,14 @@ mod tests {
             (r"\q{p} = \frac{\q{f}}{\q{n} \cdot \q{b}}", "p = f / (n · b)"),
             (r"\frac{a + b}{2}", "(a + b) / 2"),
             (r"\frac{(a + b)}{(c)(d + e)}", "(a + b) / ((c)(d + e))"),
-            (r"\sqrt{2 \, \q{g} \cdot \q{h}}", "√(2 g · h)"),
-            (r"\frac{1}{2} m v^2", "1 / 2 m v²"),
+            (r"\sqrt{2 \, \q{g} \cdot \q{h}}", "√(2 · g · h)"),
+            (r"\frac{1}{2} m v^2", "½ m v²"),
+            (r"2 \q{x}", "2 · x"),
+            (r"\tfrac16 \q{L}", "⅙ · L"),
+            (
+                r"\begin{cases} 0 & \text{if } \q{n} = 0 \\ \q{a} & \text{else} \end{cases}",
+                "{ 0 if n = 0; a else }",
+            ),
             (r"v^{n+1}", "v^(n+1)"),
             (r"F_{\mathrm{peak}}", "F_peak"),
             (r"\left( 1 + \frac{6 e}{L} \right)", "(1 + (6 e) / L)"),

@@ -64,9 +64,11 @@ fn ground_pressure_by_hand() {
 #[test]
 fn mean_impact_force_from_time_or_distance() {
     for stop in ["stop-time=10 ms", "stop-distance=50 mm"] {
-        let out =
-            ends_with(0, &["reckon", "mean-impact-force", "mass=3 kg", "impact-speed=36 km/h", stop]);
-        assert!(out.starts_with("mean impact force = 3.00 kN\n"), "{stop}: {out}");
+        let out = ends_with(
+            0,
+            &["reckon", "mean-impact-force", "mass=3 kg", "impact-speed=36 km/h", stop],
+        );
+        assert!(out.starts_with("impact force (mean) = 3.00 kN\n"), "{stop}: {out}");
     }
 }
 
@@ -161,7 +163,8 @@ fn hostile_arguments_get_words() {
 fn an_argument_that_is_no_text_is_a_usage_error() {
     use std::os::unix::ffi::OsStrExt;
     let bytes = std::ffi::OsStr::from_bytes(b"mass=\xff kg");
-    let output = Command::cargo_bin("heftwise").unwrap().args(["reckon", "weight"]).arg(bytes).output();
+    let output =
+        Command::cargo_bin("heftwise").unwrap().args(["reckon", "weight"]).arg(bytes).output();
     assert_eq!(output.unwrap().status.code(), Some(2));
 }
 

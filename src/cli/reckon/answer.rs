@@ -14,11 +14,13 @@ use crate::study::Outcome;
 /// A number found, with all that should be said beside it.
 pub(super) struct Answer {
     entry: &'static Entry,
-    known: Known,
+    si: f64,
+    origin: Origin,
     shown: Shown,
     /// The ends in SI units and as shown.
     range: Option<(f64, f64, String)>,
     assumed: Vec<(&'static Entry, f64)>,
+    cautions: Vec<String>,
     /// What is amiss in the build file.
     problems: Vec<String>,
 }
@@ -46,7 +48,9 @@ impl Answer {
             .range(entry.id)
             .map(|range| (range.low, range.high, units.show_range(entry, range.low, range.high)));
         let assumed = working::assumed(entry.id, &outcome.values);
-        Ok(Self { entry, known: known.clone(), shown, range, assumed, problems })
+        let cautions = working::cautions(entry.id, &outcome.values);
+        let Known { si, origin, .. } = *known;
+        Ok(Self { entry, si, origin, shown, range, assumed, cautions, problems })
     }
 
     pub(super) fn write(&self, out: &mut dyn Write) -> Result<(), Stop> {
@@ -62,7 +66,7 @@ impl Answer {
                 .collect();
             writeln!(out, "  assumed: {}", assumed.join(", "))?;
         }
-        for caution in &self.known.cautions {
+        for caution in &self.cautions {
             writeln!(out, "  caution: {caution}")?;
         }
         for problem in &self.problems {
@@ -87,13 +91,13 @@ impl Answer {
             .collect();
         json!({
             "quantity": self.entry.id.name(),
-            "si": self.known.si,
+            "si": self.si,
             "si_unit": si_symbol(self.entry.dimension),
             "shown": self.shown.to_string(),
             "low": ends.map(|(low, _, _)| low),
             "high": ends.map(|(_, high, _)| high),
-            "origin": origin(self.known.origin),
-            "cautions": self.known.cautions,
+            "origin": origin(self.origin),
+            "cautions": self.cautions,
             "assumed": assumed,
             "problems": self.problems,
         })

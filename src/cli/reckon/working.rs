@@ -41,6 +41,22 @@ pub(super) fn assumed(id: AnyId, values: &Values) -> Vec<(&'static Entry, f64)> 
     assumed
 }
 
+/// What to know before trusting an answer: its own cautions and those of all it rests on.
+pub(super) fn cautions(id: AnyId, values: &Values) -> Vec<String> {
+    let rules = behind(id, values);
+    let inputs = rules.iter().flat_map(|rule| rule.needs.iter().map(|need| need.id));
+    let mut cautions: Vec<String> = Vec::new();
+    for id in std::iter::once(id).chain(inputs) {
+        let Value::Known(known) = values.of(id) else { continue };
+        for caution in &known.cautions {
+            if !cautions.contains(caution) {
+                cautions.push(caution.clone());
+            }
+        }
+    }
+    cautions
+}
+
 /// Writes the working of the answer, then the rules behind it in short.
 pub(super) fn write(out: &mut dyn Write, entry: &Entry, values: &Values) -> Result<(), Stop> {
     let mut rules = behind(entry.id, values);
