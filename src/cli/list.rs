@@ -43,9 +43,7 @@ impl List {
                 write_json(out, &quantities::all().iter().map(quantity_json).collect())
             }
             (What::Rules, true) => write_json(out, &rules::all().iter().map(rule_json).collect()),
-            (What::Lessons, true) => {
-                write_json(out, &lessons().iter().map(lesson_json).collect())
-            }
+            (What::Lessons, true) => write_json(out, &lessons().iter().map(lesson_json).collect()),
         }
     }
 }

@@ -73,8 +73,7 @@ fn write(
 ) -> Result<(), Stop> {
     writeln!(out, "{name}: what gives first is on top\n")?;
     let heading = ["margin", "range", "limit", "verdict"].map(str::to_owned);
-    let rows: Vec<[String; 4]> =
-        std::iter::once(heading).chain(findings.iter().map(row)).collect();
+    let rows: Vec<[String; 4]> = std::iter::once(heading).chain(findings.iter().map(row)).collect();
     table::write(out, &rows)?;
     if let Some(first) = findings.first().filter(|first| first.margin.is_some()) {
         writeln!(out, "\nFirst move: {}", first.limit.first_move)?;
@@ -114,10 +113,9 @@ fn finding_json(finding: &Finding) -> serde_json::Value {
         Verdict::Invalid(_) => "invalid",
     };
     let missing = match &finding.verdict {
-        Verdict::NotKnown(lacks) => lacks
-            .iter()
-            .map(|lack| lack.iter().map(|id| id.name()).collect::<Vec<_>>())
-            .collect(),
+        Verdict::NotKnown(lacks) => {
+            lacks.iter().map(|lack| lack.iter().map(|id| id.name()).collect::<Vec<_>>()).collect()
+        }
         _ => Vec::new(),
     };
     json!({

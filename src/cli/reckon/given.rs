@@ -1,7 +1,7 @@
 //! The numbers named on the command line: `mass="6.4 kg"`, `pulse-shape=triangle`.
 
 use super::super::{Stop, did_you_mean};
-use crate::quantity::{AnyId, Amount, Entry, catalogue as quantities, parse};
+use crate::quantity::{Amount, AnyId, Entry, catalogue as quantities, parse};
 
 /// A number named.
 pub(super) struct Named {
