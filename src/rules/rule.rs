@@ -19,6 +19,8 @@ pub struct Need {
 pub enum Fault {
     /// In this case the rule needs quantities it can otherwise do without.
     Needs(Vec<AnyId>),
+    /// In this case any one of these would do.
+    NeedsOneOf(Vec<AnyId>),
     /// The formula has no answer for these numbers.
     Impossible(Impossible),
 }

@@ -30,14 +30,17 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::NoContact => {
             "Nothing touches the ground: say how many tracks, wheels or skis there are."
         }
+        Impossible::LineContact => {
+            "A wheel that does not squash touches along a line only, which is no area: measure the tyre squash under load."
+        }
         Impossible::SquashPastAxle => {
             "The tyre squash must be less than half the wheel diameter, or the axle would be underground."
         }
         Impossible::TipsOver => {
             "The load falls outside the contact: the machine tips over before any pressure can be found."
         }
-        Impossible::MixedGear => {
-            "The pressure under the low end is only known for tracks alone; wheels or skis share the load in another way."
+        Impossible::NotTracksAlone => {
+            "How the load spreads from end to end is only known for a machine on tracks alone: wheels and skis share the load in another way."
         }
         Impossible::Centred => {
             "The load bears down exactly in the middle, so no end is near to lifting."
