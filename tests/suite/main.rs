@@ -6,4 +6,5 @@
     reason = "a test may be blunt: what it trips over is its own failure"
 )]
 
+mod commands;
 mod imports;

@@ -35,6 +35,11 @@ pub fn find(entry: &Entry, text: &str) -> Result<&'static Unit, Missed> {
     })
 }
 
+/// Whether a text says percent.
+pub fn is_percent(text: &str) -> bool {
+    !matching(UNITS.iter().filter(|unit| unit.symbol == "%"), text).is_empty()
+}
+
 fn is_of(unit: &Unit, entry: &Entry) -> bool {
     let listed = || entry.metric.contains(&unit.symbol) || entry.imperial.contains(&unit.symbol);
     unit.dimension == entry.dimension && (!unit.listed_only || listed())
