@@ -4,9 +4,15 @@ pub mod catalogue;
 mod dimension;
 mod entry;
 mod id;
+mod parse;
+mod preference;
 mod show;
+pub mod unit;
 
 pub use dimension::*;
 pub use entry::{Entry, Role, Topic};
 pub use id::{AnyId, Id};
-pub use show::show_plain;
+pub use parse::{Amount, NumberError, NumberFault, parse, parse_in};
+pub use preference::{NoSuchUnit, UnitSet, Units, units_of, unusual};
+pub use show::{Shown, field_text, show_plain};
+pub use unit::{Unit, si_unit};

@@ -1,0 +1,4 @@
+//! Heftwise against the outside world, one topic a module.
+
+mod numbers;
+mod units;
