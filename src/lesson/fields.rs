@@ -172,7 +172,10 @@ impl<'t> Fields<'t> {
 
     /// Reports a field that is not there.
     pub(super) fn missing(&self, name: &str, expected: &str, report: &mut Report) {
-        report.add(self.at, Fault::new(format!("{} needs the field \"{name}\"", self.what), expected));
+        report.add(
+            self.at,
+            Fault::new(format!("{} needs the field \"{name}\"", self.what), expected),
+        );
     }
 
     fn as_text(

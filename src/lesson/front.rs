@@ -35,7 +35,10 @@ pub(super) fn read(source: &str, lesson: &mut Lesson, report: &mut Report) -> us
         }
         end += line.len();
     }
-    report.add(start, Fault::new("the front matter has no end", "a second line +++ after its fields"));
+    report.add(
+        start,
+        Fault::new("the front matter has no end", "a second line +++ after its fields"),
+    );
     start
 }
 

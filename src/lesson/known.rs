@@ -45,12 +45,7 @@ pub(super) fn quantity(
 }
 
 /// The quantities a field lists, each once.
-pub(super) fn ids(
-    fields: &Fields,
-    name: &str,
-    wanted: Wanted,
-    report: &mut Report,
-) -> Vec<AnyId> {
+pub(super) fn ids(fields: &Fields, name: &str, wanted: Wanted, report: &mut Report) -> Vec<AnyId> {
     let mut ids = Vec::new();
     for text in fields.texts(name, report) {
         let Some(entry) = noted(entry(&text.value, wanted), text.at, report) else { continue };
@@ -92,7 +87,11 @@ pub(super) fn unit(symbol: &str, entry: &Entry) -> Result<String, Fault> {
     let units: Vec<_> = quantity::units_of(entry).iter().map(|unit| unit.symbol).collect();
     let fault = Fault::new(
         format!("\"{symbol}\" is no unit of {}", entry.id),
-        if units.is_empty() { "no unit".to_owned() } else { format!("one of {}", units.join(", ")) },
+        if units.is_empty() {
+            "no unit".to_owned()
+        } else {
+            format!("one of {}", units.join(", "))
+        },
     );
     Err(fault.nearest(catalogue::nearest_of(symbol, units)))
 }

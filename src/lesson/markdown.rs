@@ -174,7 +174,9 @@ impl Reader<'_, '_, '_> {
     fn start_block(&mut self, tag: Tag, at: Range<usize>) {
         let line = self.line(at.start);
         match tag {
-            Tag::Paragraph => self.leaf = Some(Leaf { line, heading: None, inline: Inline::default() }),
+            Tag::Paragraph => {
+                self.leaf = Some(Leaf { line, heading: None, inline: Inline::default() })
+            }
             Tag::Heading { level, .. } => {
                 let heading = Some(level as u8);
                 self.leaf = Some(Leaf { line, heading, inline: Inline::default() });
@@ -269,7 +271,9 @@ impl Reader<'_, '_, '_> {
 
     fn start_code(&mut self, kind: CodeBlockKind, at: Range<usize>) {
         let kind = match kind {
-            CodeBlockKind::Fenced(info) if block::is_meant(&info) => CodeKind::Live(info.to_string()),
+            CodeBlockKind::Fenced(info) if block::is_meant(&info) => {
+                CodeKind::Live(info.to_string())
+            }
             CodeBlockKind::Fenced(info) => CodeKind::Plain(info.to_string()),
             CodeBlockKind::Indented => CodeKind::Plain(String::new()),
         };
