@@ -7,3 +7,5 @@
 )]
 
 mod imports;
+mod published;
+mod rules_engine;
