@@ -7,3 +7,8 @@
 )]
 
 mod imports;
+mod sheet_broken;
+mod sheet_edit;
+mod sheet_file;
+mod sheet_history;
+mod sheet_sums;
