@@ -35,6 +35,12 @@ pub enum SaveError {
         /// Which file.
         path: PathBuf,
     },
+    /// The path leads to a folder or a device.
+    #[error("{} is not a file. Choose a name for the build, ending in .toml.", path.display())]
+    NotAFile {
+        /// Which path.
+        path: PathBuf,
+    },
     /// The system did not write the file.
     #[error("{} was not saved; what was there before is untouched. {}", path.display(), in_words(cause))]
     Unwritable {
@@ -51,7 +57,7 @@ pub enum SaveError {
 /// file held before stays beside it as [`last_good`], if it could be read as a build.
 ///
 /// # Errors
-/// The file is not what `stamp` says, is marked as read-only, or cannot be written.
+/// The file is not what `stamp` says, is marked as read-only, is no file, or cannot be written.
 pub fn save(path: &Path, sheet: &Sheet, stamp: Option<Stamp>) -> Result<Stamp, SaveError> {
     save_with(path, sheet, stamp, |file, bytes| file.write_all(bytes))
 }
@@ -72,6 +78,9 @@ fn save_with(
 ) -> Result<Stamp, SaveError> {
     let unwritable = |cause| SaveError::Unwritable { path: path.to_owned(), cause };
     let target = follow_links(path).map_err(unwritable)?;
+    if fs::metadata(&target).is_ok_and(|metadata| !metadata.is_file()) {
+        return Err(SaveError::NotAFile { path: path.to_owned() });
+    }
     let before = match fs::read(&target) {
         Ok(bytes) => Some(bytes),
         Err(error) if error.kind() == ErrorKind::NotFound => None,
