@@ -8,3 +8,6 @@
 
 mod commands;
 mod imports;
+mod plot;
+mod study;
+mod working;
