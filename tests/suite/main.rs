@@ -9,6 +9,7 @@
 mod commands;
 mod imports;
 mod numbers;
+mod plot;
 mod published;
 mod rules_engine;
 mod sheet_broken;
@@ -16,4 +17,6 @@ mod sheet_edit;
 mod sheet_file;
 mod sheet_history;
 mod sheet_sums;
+mod study;
 mod units;
+mod working;
