@@ -127,12 +127,11 @@ fn handy(entry: &Entry, ladder: &[&'static Unit], si: f64) -> &'static Unit {
     if si == 0.0 || !si.is_finite() {
         return homely(entry, ladder);
     }
-    let Some(place) = ladder.iter().rposition(|u| size(u) >= 1.0) else {
-        return ladder.first().copied().unwrap_or_else(|| unit::si_unit(entry.dimension));
-    };
-    match ladder.get(place + 1) {
-        Some(next) if size(ladder[place]) >= 1000.0 && size(next) >= 0.1 => next,
-        _ => ladder[place],
+    let place = ladder.iter().rposition(|unit| size(unit) >= 1.0).unwrap_or(0);
+    match ladder.get(place..).unwrap_or_default() {
+        [unit, next, ..] if size(unit) >= 1000.0 && size(next) >= 0.1 => next,
+        [unit, ..] => unit,
+        [] => unit::si_unit(entry.dimension),
     }
 }
 

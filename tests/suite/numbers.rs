@@ -152,17 +152,17 @@ fn spreads() {
 
 #[test]
 fn refusals_say_how_to_mend_it() {
-    assert_eq!(words("", "mass"), "Nothing is written here. Write a number, in kg, g or lb.");
+    assert_eq!(words("", "mass"), "Nothing is written here. Write a number in kg, g or lb.");
     assert_eq!(words("6.4", "mass"), "Add a unit: kg, g or lb.");
     assert!(words("heavy", "mass").starts_with("“heavy” is not a number"));
     assert_eq!(
         words("90 mm", "ground-pressure"),
-        "mm is a length; the ground pressure (mean) is a pressure. Write it in Pa, kPa or psi."
+        "mm is a length, where a pressure belongs. Write the ground pressure (mean) in Pa, kPa or psi."
     );
     assert!(words("6.4 kgg", "mass").contains("perhaps kg is meant"));
     assert!(words("3 N·m", "kinetic-energy").contains("N·m is a torque"));
     assert!(words("2.5", "track-count").contains("whole number"));
-    assert!(words("2 kg", "track-count").contains("whole and without a unit"));
+    assert!(words("2 kg", "track-count").contains("as a whole number, without a unit"));
     for text in ["nan kg", "inf kg", "NaN", "infinity", "∞ kg", "not a number"] {
         assert!(words(text, "mass").contains("is not a number"), "{text}");
     }

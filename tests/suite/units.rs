@@ -210,6 +210,16 @@ fn multiples_of_gravity_only_where_listed() {
 }
 
 #[test]
+fn units_listed_in_the_catalogue_exist() {
+    for entry in catalogue::all() {
+        for symbol in entry.metric.iter().chain(entry.imperial) {
+            let symbols = find(entry, symbol).map(|unit| unit.symbol);
+            assert_eq!(symbols, Ok(*symbol), "{}", entry.id);
+        }
+    }
+}
+
+#[test]
 fn units_as_tex() {
     let tex = |dimension, symbol: &str| find(&entry(dimension), symbol).expect("a unit").tex();
     assert_eq!(tex(Dimension::Acceleration, "m/s²"), r"\mathrm{m/s^{2}}");
