@@ -235,6 +235,18 @@ fn rules_of_each_block() {
 }
 
 #[test]
+fn what_markdown_would_drop_is_shown_and_said() {
+    assert_eq!(
+        after_front("Mud.\n\n> [tide]: https://example.org\n\n| a |\n|---|\n| b | c |\n"),
+        [
+            format!("{FILE}:9:3: no link uses this definition; expected a link that names it"),
+            format!("{FILE}:13:1: the row has more cells than the header; expected as many cells"),
+        ]
+    );
+    assert!(after_front("[Tide]\n\n[tide]: https://example.org\n").is_empty());
+}
+
+#[test]
 fn front_matter_missing_or_without_end() {
     assert_eq!(
         messages("Only text.\n"),
@@ -286,6 +298,7 @@ fn lessons_are_held_against_each_other() {
     assert_eq!(library.picture("mud", "mud.svg").as_deref(), Some(&[1, 2][..]));
     let orders: Vec<_> = library.lessons.iter().map(|lesson: &Lesson| lesson.order).collect();
     assert_eq!(orders, [1, 2, 3]);
+    assert_eq!(library.lesson("peat").map(|lesson| lesson.title.as_str()), Some("loam"));
 }
 
 #[test]
