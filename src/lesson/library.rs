@@ -1,12 +1,16 @@
-//! All lessons together.
+//! All lessons together, and where they are read from.
+
+mod shipped;
+mod source;
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::document::{Lesson, MentionKind};
 use super::problem::Problem;
-use super::source::Source;
 use super::{parse, proof};
+pub use shipped::Shipped;
+pub use source::{Folder, Memory, Source};
 
 /// All lessons of a source, read and held against each other.
 #[derive(Debug, Clone, Default)]

@@ -1,5 +1,13 @@
-//! Heftwise against the outside world, one topic a module.
+//! The test suite: one binary, one file a subject.
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test may be blunt: what it trips over is its own failure"
+)]
 
+mod commands;
+mod imports;
 mod lesson_problems;
 mod lesson_shipped;
 mod lesson_text;

@@ -1,0 +1,23 @@
+//! The live blocks of a lesson, one file each.
+
+pub mod calculator;
+pub mod curve;
+pub mod guess;
+
+use iced::widget::{column, container, text};
+use iced::{Element, Fill};
+
+use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+
+/// The frame every block stands in: its title, then what it holds.
+fn frame<'a, Message: 'a>(
+    title: Option<&'a str>,
+    inside: impl Into<Element<'a, Message>>,
+) -> Element<'a, Message> {
+    let title = title.map(|title| text(title).size(size::MINOR).font(SEMIBOLD).width(Fill));
+    container(column![title, inside.into()].spacing(2.0 * UNIT))
+        .style(theme::block)
+        .padding(2.0 * UNIT)
+        .width(Fill)
+        .into()
+}

@@ -1,0 +1,166 @@
+//! The calculator: numbers to change, numbers found, and the working.
+
+use iced::widget::{Column, column, container, row, rule, text};
+use iced::{Center, Element, Fill};
+
+use super::frame;
+use crate::app::page::{Message, Page};
+use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, pressable};
+use crate::app::widget::{field, formula, symbol};
+use crate::lesson::Calculator;
+use crate::quantity::{AnyId, Entry, catalogue};
+use crate::rules::{Lack, Value, Working, catalogue as rules, working};
+
+/// A calculator that starts on `line` of its lesson.
+pub fn view<'a>(calculator: &'a Calculator, line: usize, page: Page<'a>) -> Element<'a, Message> {
+    let change = calculator.change.iter().map(|id| {
+        field::full(&format!("{line}:{id}"), *id, page.desk, page.settings).map(Message::Field)
+    });
+    let frozen = calculator.freeze.iter().filter_map(|id| frozen(*id, page));
+    let answers = calculator.find.iter().map(|id| answer(*id, line, page));
+    frame(
+        calculator.title.as_deref(),
+        column![
+            Column::with_children(change).spacing(2.0 * UNIT),
+            Column::with_children(frozen).spacing(UNIT / 2.0),
+            rule::horizontal(1).style(theme::hairline),
+            Column::with_children(answers).spacing(2.0 * UNIT),
+        ]
+        .spacing(2.0 * UNIT),
+    )
+}
+
+fn frozen<'a>(id: AnyId, page: Page<'a>) -> Option<Element<'a, Message>> {
+    let entry = catalogue::find(id.name())?;
+    let shown = page.desk.outcome.values.si(id).map_or_else(
+        || "not given".to_owned(),
+        |si| page.settings.units.show(entry, si).to_string(),
+    );
+    Some(
+        text(format!("{} stays at {shown} here.", symbol::capitalised(entry.label)))
+            .size(size::SMALL)
+            .style(theme::soft)
+            .into(),
+    )
+}
+
+/// One answer: its name, the number, how sure, what it was, and the way there.
+fn answer<'a>(id: AnyId, line: usize, page: Page<'a>) -> Element<'a, Message> {
+    let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
+    let key = format!("{line}:{id}");
+    let open = page.marks.open.contains(&key);
+    let value = page.desk.outcome.values.of(id);
+    let mut stack = column![
+        row![
+            text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill),
+            formula::inline(entry.symbol, size::LABEL),
+        ]
+        .spacing(UNIT),
+    ]
+    .spacing(UNIT / 2.0);
+    match value {
+        Value::Known(known) => {
+            stack = stack.push(number(entry, known.si, page));
+            stack = stack.push(
+                text(sure(entry, id, page)).size(size::SMALL).style(theme::soft).width(Fill),
+            );
+            for caution in &known.cautions {
+                stack = stack.push(
+                    text(caution.clone()).size(size::SMALL).style(theme::warning).width(Fill),
+                );
+            }
+        }
+        Value::Missing(lacks) => {
+            stack = stack.push(text("Not known yet").size(size::ANSWER).style(theme::soft));
+            stack = stack.push(text(asks(lacks)).size(size::SMALL).style(theme::warning));
+        }
+        Value::Invalid(why) => {
+            stack = stack.push(text("No answer").size(size::ANSWER).style(theme::soft));
+            stack = stack.push(text(why.clone()).size(size::SMALL).style(theme::warning));
+        }
+    }
+    let word = if open { "Hide the working" } else { "Show the working" };
+    stack = stack.push(
+        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Working(key)),
+    );
+    if open {
+        stack = stack.push(shown_working(id, page));
+    }
+    stack.into()
+}
+
+/// The number itself, with its unit small and the number before the change beside it.
+fn number<'a>(entry: &'static Entry, si: f64, page: Page<'a>) -> Element<'a, Message> {
+    let units = &page.settings.units;
+    let shown = units.show(entry, si);
+    let was = page
+        .desk
+        .before()
+        .values
+        .si(entry.id)
+        .filter(|before| page.desk.revision() > 0 && differs(*before, si))
+        .map(|before| {
+            text(format!("was {}", units.show(entry, before))).size(size::LABEL).style(theme::soft)
+        });
+    row![
+        text(shown.number).size(size::ANSWER).font(BOLD),
+        text(shown.unit.symbol).size(size::BODY),
+        was,
+    ]
+    .spacing(UNIT)
+    .align_y(Center)
+    .into()
+}
+
+fn differs(before: f64, after: f64) -> bool {
+    (before - after).abs() > 1e-9 * before.abs().max(after.abs())
+}
+
+/// The range the spreads leave, in words.
+fn sure(entry: &'static Entry, id: AnyId, page: Page<'_>) -> String {
+    match page.desk.outcome.range(id) {
+        Some(range) => {
+            format!("Could be {}.", page.settings.units.show_range(entry, range.low, range.high))
+        }
+        None => "No spread: none of your numbers for this says how sure it is.".to_owned(),
+    }
+}
+
+/// What to give to get an answer.
+pub fn asks(lacks: &[Lack]) -> String {
+    let label = |id: &AnyId| catalogue::find(id.name()).map_or(id.name(), |entry| entry.label);
+    let each: Vec<String> = lacks
+        .iter()
+        .map(|lack| lack.iter().map(label).collect::<Vec<_>>().join(" or "))
+        .collect();
+    format!("Give the {} to find it.", each.join(", the "))
+}
+
+/// The formula with symbols, with your numbers, and the answer; then what it takes for granted.
+fn shown_working<'a>(id: AnyId, page: Page<'a>) -> Element<'a, Message> {
+    let values = &page.desk.outcome.values;
+    let Some(rule) = rules::finder(id) else {
+        return text("You gave this number yourself.").size(size::SMALL).into();
+    };
+    let Working { symbols_tex, numbers_tex, answer_tex, .. } =
+        working(rule, values, &page.settings.units);
+    let answer = answer_tex.map(|tex| formula::display(&tex, size::BODY));
+    let mut stack = column![
+        text(rule.title).size(size::LABEL).font(SEMIBOLD),
+        formula::display(&symbols_tex, size::MINOR),
+        formula::display(&numbers_tex, size::BODY),
+        answer,
+    ]
+    .spacing(UNIT * 1.5);
+    for assumption in rule.assumes {
+        stack = stack.push(line("Takes for granted: ", assumption));
+    }
+    stack = stack.push(line("Holds for: ", rule.holds));
+    stack = stack.push(line("Source: ", rule.source));
+    container(stack).style(theme::note).padding(1.5 * UNIT).width(Fill).into()
+}
+
+fn line<'a>(title: &'static str, words: &'static str) -> Element<'a, Message> {
+    text(format!("{title}{words}")).size(size::SMALL).width(Fill).into()
+}

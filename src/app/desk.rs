@@ -1,0 +1,227 @@
+//! The build on the desk: its history, what the rules make of it, and the texts being typed.
+//! The shell owns it; screens and blocks read it and hand back edits.
+
+use std::collections::HashMap;
+use std::hash::{DefaultHasher, Hash, Hasher};
+use std::path::{Path, PathBuf};
+
+use crate::quantity::{self, AnyId, Entry, Units, catalogue};
+use crate::sheet::file::Stamp;
+use crate::sheet::{Edit, Gesture, History, Sheet, Tally};
+use crate::study::{Moved, Outcome, moved::moved};
+
+/// A text in a field that is not, or not yet, a number of the build.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Draft {
+    /// As typed.
+    pub text: String,
+    /// Why it is not a number, in words.
+    pub error: Option<String>,
+}
+
+/// The build being worked on.
+pub struct Desk {
+    /// The build and its past.
+    pub history: History,
+    /// The file it was read from or last saved to.
+    pub path: Option<PathBuf>,
+    /// What that file held when last read or written.
+    pub stamp: Option<Stamp>,
+    /// What the parts and texts add up to.
+    pub tally: Tally,
+    /// What the rules make of it.
+    pub outcome: Outcome,
+    /// What the last change moved, whichever lesson it belongs to.
+    pub moved: Vec<Moved>,
+    /// What was known before the last change.
+    before: Outcome,
+    /// The gesture the last change belongs to.
+    gesture: Option<String>,
+    drafts: HashMap<String, Draft>,
+    /// Counts the gestures that are over.
+    settled: u64,
+    revision: u64,
+}
+
+impl Desk {
+    /// A build put on the desk: `path` and `stamp` say which file it was read from, if any.
+    pub fn new(history: History, path: Option<PathBuf>, stamp: Option<Stamp>) -> Self {
+        let tally = history.sheet().tally();
+        let outcome = Outcome::of(tally.givens.clone(), &tally.spreads, 0);
+        Self {
+            history,
+            path,
+            stamp,
+            before: outcome.clone(),
+            tally,
+            outcome,
+            moved: Vec::new(),
+            gesture: None,
+            drafts: HashMap::new(),
+            settled: 0,
+            revision: 0,
+        }
+    }
+
+    /// The build as it is now.
+    pub fn sheet(&self) -> &Sheet {
+        self.history.sheet()
+    }
+
+    /// The name of the build, or of its file when it has none.
+    pub fn name(&self) -> String {
+        let name = self.sheet().name().trim();
+        if !name.is_empty() {
+            return name.to_owned();
+        }
+        let file = self.path.as_deref().and_then(Path::file_stem).map(|s| s.to_string_lossy());
+        file.map_or_else(|| "Unnamed build".to_owned(), |file| file.into_owned())
+    }
+
+    /// What was known of a quantity before the last change.
+    pub fn before(&self) -> &Outcome {
+        &self.before
+    }
+
+    /// Counts the changes; whatever is drawn from the build is stale when it differs.
+    pub fn revision(&self) -> u64 {
+        self.revision
+    }
+
+    /// Changes the build. Changes of one `gesture`, such as a drag, count as one.
+    ///
+    /// # Errors
+    /// The reason, in words, when the build does not take the change.
+    pub fn apply(&mut self, edit: &Edit, gesture: Option<&str>) -> Result<(), String> {
+        let token = gesture.map(|gesture| self.token(gesture));
+        self.history.apply(edit, token).map_err(|refused| refused.to_string())?;
+        let same = gesture.is_some() && self.gesture.as_deref() == gesture;
+        if !same {
+            self.before = self.outcome.clone();
+        }
+        self.gesture = gesture.map(str::to_owned);
+        self.reckon();
+        Ok(())
+    }
+
+    /// Takes the last change back; `false` when there is none.
+    pub fn undo(&mut self) -> bool {
+        let undone = self.history.undo();
+        self.turned(undone)
+    }
+
+    /// Makes the change taken back last again; `false` when there is none.
+    pub fn redo(&mut self) -> bool {
+        let redone = self.history.redo();
+        self.turned(redone)
+    }
+
+    fn turned(&mut self, turned: bool) -> bool {
+        if turned {
+            self.before = self.outcome.clone();
+            self.gesture = None;
+            self.drafts.clear();
+            self.reckon();
+        }
+        turned
+    }
+
+    /// Puts another build in place of this one, as one change that can be undone.
+    pub fn replace(&mut self, sheet: Sheet) {
+        self.history.replace(sheet);
+        self.turned(true);
+    }
+
+    /// Names a gesture for the history: the place, and which gesture in that place.
+    fn token(&self, gesture: &str) -> Gesture {
+        let mut hasher = DefaultHasher::new();
+        (gesture, self.settled).hash(&mut hasher);
+        Gesture(hasher.finish())
+    }
+
+    fn reckon(&mut self) {
+        self.revision += 1;
+        self.tally = self.sheet().tally();
+        self.outcome =
+            Outcome::of(self.tally.givens.clone(), &self.tally.spreads, self.revision);
+        self.moved = moved(&self.before.values, &self.outcome.values);
+    }
+
+    /// The text being typed in a place, if it is not what the build says.
+    pub fn draft(&self, place: &str) -> Option<&Draft> {
+        self.drafts.get(place)
+    }
+
+    /// The text of a quantity's field when nothing is being typed in it.
+    pub fn text_of(&self, entry: &Entry, units: &Units) -> String {
+        let typed = self.sheet().number(entry.id);
+        if let Some(typed) = typed
+            && (units.set == quantity::UnitSet::Metric || quantity::parse(typed, entry).is_err())
+            && !units.picks.contains_key(entry.id.name())
+        {
+            return typed.to_owned();
+        }
+        self.outcome
+            .values
+            .si(entry.id)
+            .map(|si| quantity::field_text(entry, si, units))
+            .unwrap_or_default()
+    }
+
+    /// Takes what was typed in a place: into the build if it is a number, else into the draft.
+    pub fn typed(&mut self, place: &str, id: AnyId, text: String, units: &Units) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        let unit = units.unit_for(entry, self.outcome.values.si(id).unwrap_or(0.0));
+        self.drafts.retain(|other, draft| other == place || draft.error.is_some());
+        let error = match self.entered(entry, &text, unit) {
+            Ok(edit) => self.apply(&edit, Some(place)).err(),
+            Err(words) => Some(words),
+        };
+        self.drafts.insert(place.to_owned(), Draft { text, error });
+    }
+
+    /// The edit that enters a text: without a unit it is in the unit of the field.
+    fn entered(
+        &self,
+        entry: &Entry,
+        text: &str,
+        unit: &'static quantity::Unit,
+    ) -> Result<Edit, String> {
+        if text.trim().is_empty() {
+            return Ok(Edit::Clear { id: entry.id });
+        }
+        let (amount, text) = match quantity::parse(text, entry) {
+            Ok(amount) => (amount, text.trim().to_owned()),
+            Err(words) => match quantity::parse_in(text, entry, unit) {
+                Ok(amount) => (amount, format!("{} {}", text.trim(), unit.symbol)),
+                Err(_) => return Err(words.to_string()),
+            },
+        };
+        if !entry.admits(amount.si) && entry.id != catalogue::machine::MASS.any() {
+            return Err(crate::rules::out_of_bounds(entry));
+        }
+        Ok(Edit::Set { id: entry.id, text })
+    }
+
+    /// Sets a number from a slider, a step or a drag.
+    pub fn moved_to(&mut self, place: &str, id: AnyId, si: f64, units: &Units) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        let (low, high) = entry.possible;
+        let si = si.clamp(low, high);
+        if !entry.admits(si) {
+            return;
+        }
+        let text = quantity::field_text(entry, si, units);
+        self.drafts.remove(place);
+        if let Err(error) = self.apply(&Edit::Set { id, text: text.clone() }, Some(place)) {
+            self.drafts.insert(place.to_owned(), Draft { text, error: Some(error) });
+        }
+    }
+
+    /// Ends a gesture: the next change is one of its own.
+    pub fn settled(&mut self) {
+        self.gesture = None;
+        self.settled += 1;
+        self.drafts.retain(|_, draft| draft.error.is_some());
+    }
+}

@@ -1,0 +1,138 @@
+//! A lesson's blocks as elements: headings, running text, lists, tables, notes and pictures.
+
+mod flow;
+mod table;
+
+use iced::widget::{column, container, row, rule, text};
+use iced::{Element, Fill, Length, Padding};
+
+use crate::app::block::{calculator, curve, guess};
+use crate::app::page::{Message, Page};
+use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
+use crate::app::widget::{formula, picture};
+use crate::lesson::{AlertKind, Block, BlockKind};
+
+pub use flow::{flow, plain};
+
+/// The name a heading is found by, to scroll to it.
+pub fn heading_id(anchor: &str) -> String {
+    format!("heading:{anchor}")
+}
+
+/// Blocks one under the other.
+pub fn blocks<'a>(blocks: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
+    let mut stack = column![].spacing(2.0 * UNIT).width(Fill);
+    for block in blocks {
+        stack = stack.push(one(block, page));
+    }
+    stack.into()
+}
+
+fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
+    match &block.kind {
+        BlockKind::Heading { level, anchor, spans } => heading(*level, anchor, &plain(spans)),
+        BlockKind::Paragraph(spans) => flow(spans, size::BODY, page),
+        BlockKind::List { start, items } => list(*start, items, page),
+        BlockKind::Quote(inner) => container(blocks(inner, page))
+            .padding(Padding::ZERO.left(2.0 * UNIT))
+            .into(),
+        BlockKind::Alert { kind, blocks: inner } => alert(*kind, inner, page),
+        BlockKind::Table { alignments, header, rows } => {
+            table::table(alignments, header, rows, page)
+        }
+        BlockKind::Code { text: code, .. } => {
+            container(text(code.as_str()).size(size::SMALL)).style(theme::block).padding(UNIT).into()
+        }
+        BlockKind::Formula(tex) => container(formula::display(tex, 20.0))
+            .center_x(Fill)
+            .padding(Padding::from([UNIT, 0.0]))
+            .into(),
+        BlockKind::Picture { file, alt } => figure(file, alt, page),
+        BlockKind::Rule => rule::horizontal(1).style(theme::hairline).into(),
+        BlockKind::Footnote { name, blocks: inner } => row![
+            text(format!("{name}.")).size(size::SMALL).style(theme::soft),
+            blocks(inner, page),
+        ]
+        .spacing(UNIT)
+        .into(),
+        BlockKind::Calculator(calculator) => calculator::view(calculator, block.line, page),
+        BlockKind::Curve(curve) => curve::view(curve, block.line, page),
+        BlockKind::Guess(guess) => guess::view(guess, page),
+        BlockKind::Broken { name, source, problems } => broken(name, source, problems),
+    }
+}
+
+fn heading<'a>(level: u8, anchor: &str, words: &str) -> Element<'a, Message> {
+    let (size, font, above) = match level {
+        1 => (size::TITLE, BOLD, UNIT),
+        2 => (size::HEADING, BOLD, 3.0 * UNIT),
+        _ => (size::MINOR, SEMIBOLD, UNIT),
+    };
+    container(text(words.to_owned()).size(size).font(font).line_height(1.25).width(Fill))
+        .id(heading_id(anchor))
+        .padding(Padding::ZERO.top(above))
+        .into()
+}
+
+fn list<'a>(start: Option<u64>, items: &'a [Vec<Block>], page: Page<'a>) -> Element<'a, Message> {
+    let mut stack = column![].spacing(UNIT).width(Fill);
+    for (place, item) in items.iter().enumerate() {
+        let mark = start
+            .map_or_else(|| "•".to_owned(), |first| format!("{}.", first.saturating_add(place as u64)));
+        stack = stack.push(
+            row![
+                text(mark).size(size::BODY).line_height(LEADING).width(Length::Fixed(3.0 * UNIT)),
+                blocks(item, page),
+            ]
+            .spacing(UNIT / 2.0),
+        );
+    }
+    container(stack).padding(Padding::ZERO.left(UNIT)).into()
+}
+
+fn alert<'a>(kind: AlertKind, inner: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
+    let (word, urgent) = match kind {
+        AlertKind::Caution => ("Caution", true),
+        AlertKind::Warning => ("Warning", true),
+        AlertKind::Important => ("Important", false),
+        AlertKind::Tip => ("Try this", false),
+        AlertKind::Note => ("Note", false),
+    };
+    let title = text(word).size(size::LABEL).font(SEMIBOLD).style(if urgent {
+        theme::warning
+    } else {
+        theme::accent
+    });
+    container(column![title, blocks(inner, page)].spacing(UNIT))
+        .style(if urgent { theme::caution } else { theme::note })
+        .padding(2.0 * UNIT)
+        .width(Fill)
+        .into()
+}
+
+fn figure<'a>(file: &str, alt: &'a str, page: Page<'a>) -> Element<'a, Message> {
+    let shown = match page.marks.pictures.get(file) {
+        Some(found) => picture::show(found, page.dark),
+        None => text(format!("The picture {file} is not in the lesson's folder.")).into(),
+    };
+    column![shown, text(alt).size(size::SMALL).style(theme::soft).width(Fill)]
+        .spacing(UNIT)
+        .width(Fill)
+        .into()
+}
+
+fn broken<'a>(
+    name: &str,
+    source: &'a str,
+    problems: &'a [crate::lesson::Problem],
+) -> Element<'a, Message> {
+    let mut stack = column![
+        text(format!("This {name} cannot be read")).size(size::LABEL).font(SEMIBOLD).style(theme::warning),
+    ]
+    .spacing(UNIT);
+    for problem in problems {
+        stack = stack.push(text(problem.to_string()).size(size::LABEL).width(Fill));
+    }
+    stack = stack.push(text(source).size(size::SMALL).style(theme::soft).width(Fill));
+    container(stack).style(theme::caution).padding(2.0 * UNIT).width(Fill).into()
+}

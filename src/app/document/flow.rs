@@ -1,0 +1,140 @@
+//! Running text that wraps, with formulas on the baseline and links that take the focus.
+
+use iced::widget::{Row, rich_text, row, span, text};
+use iced::{Element, Fill, Font};
+
+use crate::app::page::{Message, Page};
+use crate::app::theme::{self, BOLD, ITALIC, LEADING, REGULAR, SEMIBOLD};
+use crate::app::widget::formula;
+use crate::app::widget::pressable::{Kind, pressable};
+use crate::lesson::{Span, Style, Target};
+use crate::quantity::catalogue;
+
+/// The width of a space of the shipped family, in em.
+const SPACE: f32 = 0.236;
+
+/// Spans as running text of a size.
+pub fn flow<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
+    let simple = spans.iter().all(|span| matches!(span, Span::Text { .. } | Span::Break));
+    if simple { rich(spans, size) } else { pieces(spans, size, page) }
+}
+
+/// The words of spans without style, live numbers as the author wrote them.
+pub fn plain(spans: &[Span]) -> String {
+    spans
+        .iter()
+        .map(|span| match span {
+            Span::Text { text, .. } => text.clone(),
+            Span::Formula(tex) => tex.clone(),
+            Span::Link { spans, .. } => plain(spans),
+            Span::Break => " ".to_owned(),
+            Span::FootnoteRef(_) => String::new(),
+        })
+        .collect()
+}
+
+fn font(style: Style) -> Font {
+    match style {
+        Style { strong: true, .. } => BOLD,
+        Style { emphasis: true, .. } => ITALIC,
+        Style { code: true, .. } => SEMIBOLD,
+        _ => REGULAR,
+    }
+}
+
+fn rich<'a>(spans: &'a [Span], size: f32) -> Element<'a, Message> {
+    let spans: Vec<iced::widget::text::Span<'a, ()>> = spans
+        .iter()
+        .map(|part| match part {
+            Span::Text { text, style } => {
+                span(text.as_str()).font(font(*style)).strikethrough(style.strikethrough)
+            }
+            _ => span("\n"),
+        })
+        .collect();
+    rich_text(spans).size(size).line_height(LEADING).width(Fill).into()
+}
+
+/// One word, formula or link, with whatever stands against it without a space.
+#[derive(Default)]
+struct Piece<'a> {
+    atoms: Vec<Element<'a, Message>>,
+}
+
+impl<'a> Piece<'a> {
+    fn element(mut self) -> Option<Element<'a, Message>> {
+        match self.atoms.len() {
+            0 => None,
+            1 => self.atoms.pop(),
+            _ => Some(Row::with_children(self.atoms).into()),
+        }
+    }
+}
+
+fn pieces<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
+    let mut lines: Vec<Vec<Element<'a, Message>>> = vec![Vec::new()];
+    let mut piece = Piece::default();
+    for part in spans {
+        match part {
+            Span::Text { text: words, style } => {
+                for (place, word) in words.split(' ').enumerate() {
+                    if place > 0 {
+                        close(&mut lines, &mut piece);
+                    }
+                    if !word.is_empty() {
+                        piece.atoms.push(
+                            text(word).font(font(*style)).size(size).line_height(LEADING).into(),
+                        );
+                    }
+                }
+            }
+            Span::Formula(tex) => piece.atoms.push(formula::inline(tex, size)),
+            Span::Link { to, spans } => piece.atoms.push(link(to, spans, size, page)),
+            Span::FootnoteRef(name) => piece.atoms.push(
+                text(format!("[{name}]")).size(size * 0.75).style(theme::soft).into(),
+            ),
+            Span::Break => {
+                close(&mut lines, &mut piece);
+                lines.push(Vec::new());
+            }
+        }
+    }
+    close(&mut lines, &mut piece);
+    let rows = lines.into_iter().map(|line| {
+        Row::with_children(line).spacing(size * SPACE).width(Fill).wrap().vertical_spacing(0).into()
+    });
+    iced::widget::Column::with_children(rows).width(Fill).into()
+}
+
+fn close<'a>(lines: &mut [Vec<Element<'a, Message>>], piece: &mut Piece<'a>) {
+    if let (Some(line), Some(element)) = (lines.last_mut(), std::mem::take(piece).element()) {
+        line.push(element);
+    }
+}
+
+fn link<'a>(to: &'a Target, spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
+    let words = match to {
+        Target::Live { id, unit } => live(*id, unit.as_deref(), page),
+        _ => plain(spans),
+    };
+    if let Target::Unknown(_) = to {
+        return text(words).size(size).line_height(LEADING).into();
+    }
+    let font = if matches!(to, Target::Live { .. }) { SEMIBOLD } else { REGULAR };
+    pressable(Kind::Word, row![text(words).font(font).size(size).line_height(LEADING)])
+        .on_press(Message::Follow(to.clone()))
+        .into()
+}
+
+/// A number of the reader's build, or that it is not known yet.
+fn live(id: crate::quantity::AnyId, unit: Option<&str>, page: Page<'_>) -> String {
+    let (Some(entry), Some(si)) = (catalogue::find(id.name()), page.desk.outcome.values.si(id))
+    else {
+        return "(not known yet)".to_owned();
+    };
+    let units = &page.settings.units;
+    unit.filter(|_| units.set == crate::quantity::UnitSet::Metric)
+        .and_then(|unit| units.show_in(entry, si, unit).ok())
+        .unwrap_or_else(|| units.show(entry, si))
+        .to_string()
+}

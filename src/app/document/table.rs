@@ -1,0 +1,53 @@
+//! A table of a lesson.
+
+use iced::widget::{Column, Row, column, container, rule};
+use iced::alignment::Horizontal;
+use iced::{Element, Fill, Length};
+
+use super::{flow, plain};
+use crate::app::page::{Message, Page};
+use crate::app::theme::{self, UNIT, size};
+use crate::lesson::{Alignment, Span};
+
+/// Rows under a header, columns as wide as their words ask for.
+pub fn table<'a>(
+    alignments: &'a [Alignment],
+    header: &'a [Vec<Span>],
+    rows: &'a [Vec<Vec<Span>>],
+    page: Page<'a>,
+) -> Element<'a, Message> {
+    let portions: Vec<u16> = (0..header.len())
+        .map(|place| {
+            let cells = rows.iter().filter_map(|row| row.get(place)).chain(header.get(place));
+            let longest = cells.map(|cell| plain(cell).chars().count()).max().unwrap_or(1);
+            longest.clamp(8, 40) as u16
+        })
+        .collect();
+    let line = |cells: &'a [Vec<Span>]| -> Element<'a, Message> {
+        let cells = cells.iter().enumerate().map(|(place, cell)| {
+            let alignment = alignments.get(place).copied().unwrap_or_default();
+            container(flow(cell, size::LABEL, page))
+                .width(Length::FillPortion(portions.get(place).copied().unwrap_or(1)))
+                .align_x(match alignment {
+                    Alignment::Right => Horizontal::Right,
+                    Alignment::Centre => Horizontal::Center,
+                    Alignment::Left | Alignment::Unset => Horizontal::Left,
+                })
+                .into()
+        });
+        container(Row::with_children(cells).spacing(2.0 * UNIT).width(Fill))
+            .padding([UNIT / 2.0, UNIT])
+            .into()
+    };
+    let mut body = Column::new().width(Fill);
+    for cells in rows {
+        body = body.push(rule::horizontal(1).style(theme::hairline)).push(line(cells));
+    }
+    column![
+        container(line(header)).style(theme::panel).width(Fill),
+        body,
+        rule::horizontal(1).style(theme::hairline),
+    ]
+    .width(Fill)
+    .into()
+}

@@ -1,0 +1,87 @@
+//! Moving the focus by key, and keeping what has it in view.
+
+use iced::advanced::widget::operation::{Focusable, Outcome, Scrollable, scrollable};
+use iced::advanced::widget::{Id, Operation, operate};
+use iced::widget::operation;
+use iced::{Rectangle, Task, Vector};
+
+/// Room kept above and below what has the focus.
+const ROOM: f32 = 48.0;
+
+/// Gives the focus to the next control in reading order and brings it into view.
+pub fn next<T: Send + 'static>() -> Task<T> {
+    operation::focus_next().chain(reveal())
+}
+
+/// Gives the focus to the previous control in reading order and brings it into view.
+pub fn previous<T: Send + 'static>() -> Task<T> {
+    operation::focus_previous().chain(reveal())
+}
+
+/// Scrolls the page that holds the focused control until the control is in view.
+pub fn reveal<T: Send + 'static>() -> Task<T> {
+    operate(FindFocused::default())
+        .then(|(page, offset)| operate(scrollable::scroll_to(page, offset)))
+}
+
+#[derive(Default)]
+struct FindFocused {
+    page: Option<Page>,
+    found: Option<(Page, Rectangle)>,
+}
+
+#[derive(Clone)]
+struct Page {
+    id: Id,
+    bounds: Rectangle,
+    content: Rectangle,
+    translation: Vector,
+}
+
+impl Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)> for FindFocused {
+    fn traverse(
+        &mut self,
+        operate: &mut dyn FnMut(
+            &mut dyn Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)>,
+        ),
+    ) {
+        let outer = self.page.clone();
+        operate(self);
+        self.page = outer;
+    }
+
+    fn scrollable(
+        &mut self,
+        id: Option<&Id>,
+        bounds: Rectangle,
+        content: Rectangle,
+        translation: Vector,
+        _state: &mut dyn Scrollable,
+    ) {
+        self.page = id.map(|id| Page { id: id.clone(), bounds, content, translation });
+    }
+
+    fn focusable(&mut self, _id: Option<&Id>, bounds: Rectangle, state: &mut dyn Focusable) {
+        if state.is_focused()
+            && let Some(page) = &self.page
+            && page.content.contains(bounds.center())
+        {
+            self.found = Some((page.clone(), bounds));
+        }
+    }
+
+    fn finish(&self) -> Outcome<(Id, scrollable::AbsoluteOffset<Option<f32>>)> {
+        let Some((page, bounds)) = &self.found else { return Outcome::None };
+        let top = bounds.y - page.bounds.y - page.translation.y;
+        let bottom = top + bounds.height;
+        let y = if top < ROOM {
+            page.translation.y + top - ROOM
+        } else if bottom > page.bounds.height - ROOM {
+            page.translation.y + bottom + ROOM - page.bounds.height
+        } else {
+            return Outcome::None;
+        };
+        let offset = scrollable::AbsoluteOffset { x: None, y: Some(y.max(0.0)) };
+        Outcome::Some((page.id.clone(), offset))
+    }
+}

@@ -1,0 +1,55 @@
+//! What every block of a page is drawn from, and what it can ask for.
+
+use std::collections::{HashMap, HashSet};
+
+use crate::app::block::{curve, guess};
+use crate::app::desk::Desk;
+use crate::app::settings::Settings;
+use crate::app::widget::field;
+use crate::app::widget::picture::Picture;
+use crate::lesson::{Lesson, Target};
+
+/// What a page is drawn from.
+#[derive(Clone, Copy)]
+pub struct Page<'a> {
+    /// The build.
+    pub desk: &'a Desk,
+    /// Units and the like.
+    pub settings: &'a Settings,
+    /// The lesson.
+    pub lesson: &'a Lesson,
+    /// What the reader has opened and answered on this page.
+    pub marks: &'a Marks,
+    /// Whether it is drawn on dark paper.
+    pub dark: bool,
+    /// The width of the reading column, in pixels.
+    pub width: f32,
+}
+
+/// What the reader has opened and answered on a page.
+#[derive(Default)]
+pub struct Marks {
+    /// Workings that are open.
+    pub open: HashSet<String>,
+    /// Guesses, by their key.
+    pub guesses: HashMap<String, guess::State>,
+    /// Curves, by the line they start on.
+    pub curves: HashMap<usize, curve::State>,
+    /// The pictures of the lesson.
+    pub pictures: HashMap<String, Picture>,
+}
+
+/// What a block asks for.
+#[derive(Debug, Clone)]
+pub enum Message {
+    /// A number is being changed.
+    Field(field::Event),
+    /// A working is opened or closed.
+    Working(String),
+    /// Something is done in a guess.
+    Guess(String, guess::Act),
+    /// Something is done in a curve.
+    Curve(usize, curve::Act),
+    /// A link is followed.
+    Follow(Target),
+}

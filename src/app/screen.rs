@@ -1,0 +1,19 @@
+//! The screens: each a struct, its messages, what it asks of the shell, and its view.
+
+pub mod build_sheet;
+pub mod contents;
+pub mod reading;
+pub mod walk_round;
+
+/// Which screen is shown.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Place {
+    /// The list of lessons.
+    Contents,
+    /// A lesson, by its id.
+    Lesson(String),
+    /// Every number of the build.
+    BuildSheet,
+    /// Every limit at once.
+    WalkRound,
+}

@@ -1,0 +1,112 @@
+//! What the window remembers between sessions. Loading is tolerant: a missing or broken field
+//! takes its usual value, because settings are never worth refusing to start over.
+
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+
+use serde::{Deserialize, Serialize};
+
+use crate::quantity::Units;
+
+/// Whether the page is light or dark.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Daylight {
+    /// As the system says.
+    #[default]
+    Follow,
+    /// Always light.
+    Day,
+    /// Always dark.
+    Night,
+}
+
+/// The sizes of text on offer, in percent.
+pub const TEXT_SIZES: [u16; 7] = [80, 90, 100, 115, 130, 160, 200];
+/// How many builds the list of recent ones holds.
+const RECENT: usize = 8;
+
+/// Everything remembered.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(default, rename_all = "kebab-case")]
+pub struct Settings {
+    /// The set of units, and the unit picked for single quantities.
+    pub units: Units,
+    /// Light or dark.
+    pub daylight: Daylight,
+    /// Size of text in percent of the usual.
+    pub text_size: u16,
+    /// Builds opened lately, the latest first.
+    pub recent: Vec<PathBuf>,
+    /// The lesson last read.
+    pub lesson: Option<String>,
+    /// How far down that lesson, in pixels.
+    pub place: f32,
+    /// Width and height of the window.
+    pub window: (f32, f32),
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            units: Units::default(),
+            daylight: Daylight::default(),
+            text_size: 100,
+            recent: Vec::new(),
+            lesson: None,
+            place: 0.0,
+            window: (1280.0, 800.0),
+        }
+    }
+}
+
+impl Settings {
+    /// Reads the settings; what cannot be read takes its usual value.
+    pub fn load(folder: &Path) -> Self {
+        let text = fs::read_to_string(folder.join(FILE)).unwrap_or_default();
+        let mut settings: Self = toml::from_str(&text).unwrap_or_default();
+        settings.text_size = settings.text_size.clamp(TEXT_SIZES[0], TEXT_SIZES[6]);
+        let (width, height) = settings.window;
+        settings.window = (sane(width, 1280.0), sane(height, 800.0));
+        settings.place = settings.place.max(0.0);
+        settings
+    }
+
+    /// Writes the settings aside and moves them into place.
+    ///
+    /// # Errors
+    /// When the folder cannot be made or written.
+    pub fn save(&self, folder: &Path) -> std::io::Result<()> {
+        let text = toml::to_string(self).map_err(std::io::Error::other)?;
+        fs::create_dir_all(folder)?;
+        let mut aside = tempfile::NamedTempFile::new_in(folder)?;
+        aside.write_all(text.as_bytes())?;
+        aside.persist(folder.join(FILE)).map_err(|error| error.error)?;
+        Ok(())
+    }
+
+    /// Puts a build at the top of the recent ones.
+    pub fn remember(&mut self, path: &Path) {
+        self.recent.retain(|known| known != path);
+        self.recent.insert(0, path.to_owned());
+        self.recent.truncate(RECENT);
+    }
+
+    /// The next size of text, larger or smaller.
+    pub fn resize_text(&mut self, larger: bool) {
+        let now = self.text_size;
+        let next = if larger {
+            TEXT_SIZES.iter().find(|size| **size > now)
+        } else {
+            TEXT_SIZES.iter().rev().find(|size| **size < now)
+        };
+        self.text_size = next.copied().unwrap_or(now);
+    }
+}
+
+const FILE: &str = "settings.toml";
+
+fn sane(length: f32, usual: f32) -> f32 {
+    if (320.0..=10_000.0).contains(&length) { length } else { usual }
+}

@@ -1,0 +1,9 @@
+//! Pieces that screens and blocks are put together from.
+
+pub mod field;
+pub mod formula;
+pub mod inert;
+pub mod picture;
+pub mod pressable;
+pub mod stepping;
+pub mod symbol;

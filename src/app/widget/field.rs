@@ -1,0 +1,236 @@
+//! A number to change: label, symbol, field with unit, slider and step keys.
+
+use iced::widget::{column, container, row, slider, text, text_input};
+use iced::{Center, Element, Fill, Length};
+
+use super::pressable::{Kind, pressable};
+use super::stepping::{Step, stepping};
+use super::{formula, symbol};
+use crate::app::desk::Desk;
+use crate::app::settings::Settings;
+use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
+use crate::quantity::{AnyId, Entry, catalogue, unusual};
+use crate::rules::{Origin, Value};
+
+/// Something done to a field.
+#[derive(Debug, Clone)]
+pub struct Event {
+    /// Which field on the page: a quantity can stand in several places.
+    pub place: String,
+    /// Which quantity.
+    pub id: AnyId,
+    /// What was done.
+    pub act: Act,
+}
+
+/// What was done to a field.
+#[derive(Debug, Clone)]
+pub enum Act {
+    /// Its text is now this.
+    Typed(String),
+    /// Its slider is at this value, SI.
+    Slid(f64),
+    /// One step, or ten.
+    Stepped(Step),
+    /// The gesture is over.
+    Settled,
+}
+
+/// Puts what was done to a field into the build.
+pub fn perform(event: &Event, desk: &mut Desk, settings: &Settings) {
+    let Event { place, id, act } = event;
+    match act {
+        Act::Typed(text) => desk.typed(place, *id, text.clone(), &settings.units),
+        Act::Slid(si) => desk.moved_to(place, *id, *si, &settings.units),
+        Act::Stepped(step) => {
+            if let Some(entry) = catalogue::find(id.name()) {
+                let si = stepped(entry, desk, settings, *step);
+                desk.moved_to(place, *id, si, &settings.units);
+            }
+        }
+        Act::Settled => desk.settled(),
+    }
+}
+
+/// The value one step on: a step is one in the second figure shown, or one for a count.
+fn stepped(entry: &Entry, desk: &Desk, settings: &Settings, step: Step) -> f64 {
+    let si = desk.outcome.values.si(entry.id).unwrap_or(entry.usual.0);
+    let unit = settings.units.unit_for(entry, si);
+    let shown = unit.from_si(si);
+    let size = if entry.whole {
+        1.0
+    } else if shown == 0.0 {
+        let (low, high) = entry.usual;
+        10f64.powf((unit.from_si(high) - unit.from_si(low)).abs().max(1e-9).log10().floor() - 2.0)
+    } else {
+        10f64.powf(shown.abs().log10().floor() - 1.0)
+    };
+    let size = if step.coarse { 10.0 * size } else { size };
+    let next = shown + if step.up { size } else { -size };
+    // Onto the grid of the step, so that 6.43 goes to 6.5 and back to 6.4.
+    unit.to_si((next / size).round() * size)
+}
+
+/// The full field of a calculator.
+pub fn full<'a>(place: &str, id: AnyId, desk: &'a Desk, settings: &'a Settings) -> Element<'a, Event> {
+    let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
+    let event = event(place, id);
+    let step = |up| Act::Stepped(Step { up, coarse: false });
+    let stepper = |sign: &'a str, up| {
+        pressable(Kind::Plain, text(sign).size(size::LABEL).font(SEMIBOLD).width(12).center())
+            .padding([5, 9])
+            .on_press(event(step(up)))
+    };
+    column![
+        row![
+            heading(entry),
+            input(place, entry, desk, settings).width(Length::Fixed(150.0)),
+            stepper("−", false),
+            stepper("+", true),
+        ]
+        .spacing(UNIT)
+        .align_y(Center),
+        slide(entry, desk, &event),
+        hint(place, entry, desk, settings),
+    ]
+    .spacing(UNIT / 2.0)
+    .into()
+}
+
+/// The field in one line, for the margin and the build sheet.
+pub fn compact<'a>(
+    place: &str,
+    id: AnyId,
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Event> {
+    let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
+    column![
+        row![heading(entry), input(place, entry, desk, settings).width(Length::Fixed(132.0))]
+            .spacing(UNIT)
+            .align_y(Center),
+        hint(place, entry, desk, settings),
+    ]
+    .spacing(2)
+    .into()
+}
+
+fn event(place: &str, id: AnyId) -> impl Fn(Act) -> Event + Clone + 'static {
+    let place = place.to_owned();
+    move |act| Event { place: place.clone(), id, act }
+}
+
+fn heading<'a>(entry: &'static Entry) -> Element<'a, Event> {
+    row![
+        text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill),
+        formula::inline(entry.symbol, size::LABEL),
+    ]
+    .spacing(UNIT)
+    .align_y(Center)
+    .width(Fill)
+    .into()
+}
+
+struct Input<'a> {
+    field: text_input::TextInput<'a, Event>,
+    place: String,
+    id: AnyId,
+}
+
+impl<'a> Input<'a> {
+    fn width(self, width: Length) -> Element<'a, Event> {
+        let event = event(&self.place, self.id);
+        stepping(self.field.width(width), move |step| event(Act::Stepped(step))).into()
+    }
+}
+
+fn input<'a>(
+    place: &str,
+    entry: &'static Entry,
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Input<'a> {
+    let draft = desk.draft(place);
+    let shown = draft.map_or_else(|| desk.text_of(entry, &settings.units), |d| d.text.clone());
+    let wrong = draft.is_some_and(|draft| draft.error.is_some());
+    let event = event(place, entry.id);
+    let typed = event.clone();
+    let field = text_input("not given", &shown)
+        .id(place.to_owned())
+        .font(REGULAR)
+        .size(size::LABEL)
+        .padding([6, 8])
+        .style(if wrong { theme::field_wrong } else { theme::field })
+        .on_input(move |text| typed(Act::Typed(text)))
+        .on_submit(event(Act::Settled));
+    Input { field, place: place.to_owned(), id: entry.id }
+}
+
+/// The slider of a quantity: even steps where the range is narrow, even ratios where it is wide.
+fn slide<'a>(
+    entry: &'static Entry,
+    desk: &Desk,
+    event: &(impl Fn(Act) -> Event + Clone + 'static),
+) -> Element<'a, Event> {
+    let (low, high) = entry.usual;
+    let value = desk.outcome.values.si(entry.id).unwrap_or(low);
+    let (low, high) = (low.min(value), high.max(value));
+    let slid = event.clone();
+    if low > 0.0 && high / low > 30.0 {
+        let (from, to) = (low.ln(), high.ln());
+        slider(from..=to, value.ln(), move |at| slid(Act::Slid(rounded(at.exp()))))
+            .step((to - from) / 500.0)
+            .on_release(event(Act::Settled))
+            .style(theme::slide)
+            .into()
+    } else {
+        let step = if entry.whole { 1.0 } else { ((high - low) / 500.0).max(f64::MIN_POSITIVE) };
+        slider(low..=high, value, move |at| slid(Act::Slid(at)))
+            .step(step)
+            .on_release(event(Act::Settled))
+            .style(theme::slide)
+            .into()
+    }
+}
+
+/// Three figures, so that a slide leaves a number a person would write.
+fn rounded(si: f64) -> f64 {
+    if si == 0.0 {
+        return 0.0;
+    }
+    let size = 10f64.powf(si.abs().log10().floor() - 2.0);
+    (si / size).round() * size
+}
+
+/// The line under a field: what is wrong, or where the number comes from.
+fn hint<'a>(
+    place: &str,
+    entry: &'static Entry,
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Event> {
+    let (words, style): (String, fn(&iced::Theme) -> text::Style) =
+        match desk.draft(place).and_then(|draft| draft.error.clone()) {
+            Some(error) => (error, theme::warning),
+            None => (said(entry, desk, settings), theme::soft),
+        };
+    container(text(words).size(size::SMALL).style(style).width(Fill)).width(Fill).into()
+}
+
+fn said(entry: &'static Entry, desk: &Desk, settings: &Settings) -> String {
+    let Value::Known(known) = desk.outcome.values.of(entry.id) else {
+        return match desk.outcome.values.of(entry.id) {
+            Value::Invalid(why) => why.clone(),
+            _ => "Not given yet.".to_owned(),
+        };
+    };
+    if let Some(hint) = unusual(entry, known.si, &settings.units) {
+        return hint;
+    }
+    match known.origin {
+        Origin::Given => "Yours.".to_owned(),
+        Origin::Parts => "Adds up from your parts list.".to_owned(),
+        Origin::Assumed => "Taken for granted; change it if yours differs.".to_owned(),
+        Origin::Found => "Found from your other numbers.".to_owned(),
+    }
+}

@@ -1,0 +1,93 @@
+//! Formulas: TeX drawn as a picture in the ink of the page, set on the baseline of the text.
+
+use std::collections::HashMap;
+use std::sync::{LazyLock, Mutex, PoisonError};
+
+use iced::widget::{container, svg, text};
+use iced::{Element, Length};
+use ratex_layout::{LayoutOptions, layout, to_display_list};
+use ratex_svg::{SvgOptions, render_to_svg};
+use ratex_types::math_style::MathStyle;
+
+use crate::app::theme::{self, LEADING};
+
+/// A formula laid out once: a picture and its measures in em.
+#[derive(Clone)]
+struct Drawn {
+    picture: svg::Handle,
+    width: f32,
+    height: f32,
+    depth: f32,
+}
+
+/// Formulas drawn so far. Layout is pure, so a formula is drawn once a session; the number of
+/// workings is unbounded while a slider moves, so the table is emptied when it grows large.
+static DRAWN: LazyLock<Mutex<HashMap<(String, bool), Option<Drawn>>>> =
+    LazyLock::new(|| Mutex::new(HashMap::new()));
+const KEPT: usize = 512;
+/// Pixels an em is drawn at; the picture is a vector, so this only sets its numbers.
+const EM: f64 = 40.0;
+
+fn draw(tex: &str, display: bool) -> Option<Drawn> {
+    let key = (tex.to_owned(), display);
+    let mut table = DRAWN.lock().unwrap_or_else(PoisonError::into_inner);
+    if let Some(drawn) = table.get(&key) {
+        return drawn.clone();
+    }
+    if table.len() >= KEPT {
+        table.clear();
+    }
+    let drawn = lay_out(tex, display);
+    table.insert(key, drawn.clone());
+    drawn
+}
+
+fn lay_out(tex: &str, display: bool) -> Option<Drawn> {
+    let nodes = ratex_parser::parse(tex).ok()?;
+    let style = if display { MathStyle::Display } else { MathStyle::Text };
+    let boxed = layout(&nodes, &LayoutOptions { style, ..LayoutOptions::default() });
+    let list = to_display_list(&boxed);
+    let options = SvgOptions { font_size: EM, padding: 0.0, embed_glyphs: true, ..Default::default() };
+    let picture = svg::Handle::from_memory(render_to_svg(&list, &options).into_bytes());
+    Some(Drawn {
+        picture,
+        width: list.width as f32,
+        height: list.height as f32,
+        depth: list.depth as f32,
+    })
+}
+
+/// A formula on a line of its own, `size` pixels an em; never wider than its place.
+pub fn display<'a, Message: 'a>(tex: &str, size: f32) -> Element<'a, Message> {
+    match draw(tex, true) {
+        Some(drawn) => picture(&drawn, size),
+        None => text(tex.to_owned()).size(size).into(),
+    }
+}
+
+/// A formula within running text of `size` pixels, on the baseline of that text.
+pub fn inline<'a, Message: 'a>(tex: &str, size: f32) -> Element<'a, Message> {
+    let Some(drawn) = draw(tex, false) else {
+        return text(tex.to_owned()).size(size).into();
+    };
+    let line = size * LEADING;
+    // Where the baseline of the shipped family falls in a line of this leading.
+    let baseline = (line - size * (ASCENT + DESCENT)) / 2.0 + size * ASCENT;
+    let top = (baseline - drawn.height * size).max(0.0);
+    container(picture(&drawn, size))
+        .padding(iced::Padding::ZERO.top(top))
+        .height(Length::Fixed(line.max(top + (drawn.height + drawn.depth) * size)))
+        .into()
+}
+
+/// Ascent and descent of IBM Plex Sans, in em.
+const ASCENT: f32 = 1.025;
+const DESCENT: f32 = 0.275;
+
+fn picture<'a, Message: 'a>(drawn: &Drawn, size: f32) -> Element<'a, Message> {
+    svg(drawn.picture.clone())
+        .width(Length::Fixed(drawn.width * size))
+        .height(Length::Fixed((drawn.height + drawn.depth) * size))
+        .style(theme::drawn)
+        .into()
+}
