@@ -8,6 +8,9 @@
 
 mod commands;
 mod imports;
+mod lesson_problems;
+mod lesson_shipped;
+mod lesson_text;
 mod numbers;
 mod plot;
 mod published;
