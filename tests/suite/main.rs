@@ -8,3 +8,5 @@
 
 mod commands;
 mod imports;
+mod numbers;
+mod units;
