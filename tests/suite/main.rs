@@ -9,4 +9,6 @@
 mod commands;
 mod imports;
 mod numbers;
+mod published;
+mod rules_engine;
 mod units;
