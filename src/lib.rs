@@ -3,6 +3,7 @@ pub mod app;
 pub mod cli;
 pub mod lesson;
 pub mod physics;
+pub mod plot;
 pub mod quantity;
 pub mod rules;
 pub mod sheet;

@@ -61,7 +61,7 @@ impl Topic {
 }
 
 /// A quantity's entry in the catalogue.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Entry {
     /// Its name in files, lessons and commands.
     pub id: AnyId,

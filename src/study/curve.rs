@@ -1,6 +1,7 @@
 //! A curve: a found number against a given one, all other numbers as they are in the build.
 
 mod sample;
+mod summary;
 
 use crate::quantity::{AnyId, Entry, catalogue};
 use crate::rules::{Givens, evaluate};
