@@ -4,14 +4,20 @@
 //! [`Edit`] changes only the lines it has to and reads the text anew. So a comment, an unknown
 //! number or an odd layout can never be lost, and undo gives back the file byte for byte.
 
+mod contents;
+mod draft;
 mod edit;
 mod part;
+mod read;
 mod report;
+mod sum;
+mod syntax;
 mod tally;
+mod write;
 
-use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use contents::Contents;
 pub use edit::{Edit, EditRefused};
 pub use part::{Axis, Part, PartField, TrialMass};
 pub use report::{Position, Report, SyntaxError};
@@ -31,53 +37,63 @@ pub struct Sheet {
     contents: Arc<Contents>,
 }
 
-/// A build file as read.
-#[derive(Debug, PartialEq)]
-struct Contents {
-    text: String,
-    format: i64,
-    name: String,
-    note: String,
-    numbers: BTreeMap<AnyId, String>,
-    parts: Vec<Part>,
-    trial: Option<TrialMass>,
-    reports: Vec<Report>,
-}
-
 impl Sheet {
+    /// Reads the text of a build file.
+    ///
+    /// # Errors
+    /// The text is no TOML. Anything else that is odd is kept and stands in [`Self::reports`].
+    pub fn read(text: &str) -> Result<Self, SyntaxError> {
+        Ok(Self { contents: Arc::new(read::read(text)?) })
+    }
+
+    /// Makes one change, or leaves the build as it is and says why.
+    ///
+    /// # Errors
+    /// The build is open for reading alone, there is no such part, the number has to be
+    /// understood and is not, or the layout of the file does not allow the change.
+    pub fn apply(&mut self, edit: &Edit) -> Result<(), EditRefused> {
+        self.contents = Arc::new(draft::changed(&self.contents, edit)?);
+        Ok(())
+    }
+
+    /// What the build says, in numbers.
+    pub fn tally(&self) -> Tally {
+        tally::tally(&self.contents.entries)
+    }
+
     /// The whole file.
     pub fn text(&self) -> &str {
         &self.contents.text
     }
 
-    /// What the build is called.
+    /// What the build is called; empty when the file does not say.
     pub fn name(&self) -> &str {
-        &self.contents.name
+        &self.contents.entries.name
     }
 
     /// The reader's note; empty when there is none.
     pub fn note(&self) -> &str {
-        &self.contents.note
+        &self.contents.entries.note
     }
 
     /// A number as typed, if one was entered.
     pub fn number(&self, id: impl Into<AnyId>) -> Option<&str> {
-        self.contents.numbers.get(&id.into()).map(String::as_str)
+        self.contents.entries.numbers.get(&id.into()).map(String::as_str)
     }
 
     /// Every number entered, as typed, in the order of their names.
     pub fn numbers(&self) -> impl Iterator<Item = (AnyId, &str)> {
-        self.contents.numbers.iter().map(|(id, text)| (*id, text.as_str()))
+        self.contents.entries.numbers.iter().map(|(id, text)| (*id, text.as_str()))
     }
 
     /// The parts list.
     pub fn parts(&self) -> &[Part] {
-        &self.contents.parts
+        &self.contents.entries.parts
     }
 
     /// The trial mass, if there is one.
     pub fn trial(&self) -> Option<&TrialMass> {
-        self.contents.trial.as_ref()
+        self.contents.entries.trial.as_ref()
     }
 
     /// What was found in the file that the reader should know of, in the order of the lines.

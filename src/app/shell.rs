@@ -262,11 +262,12 @@ impl App {
 
     /// Draws anew what was drawn from numbers that have changed.
     fn refresh(&mut self) {
+        let dark = self.is_dark();
         if let Some(reading) = &mut self.reading
             && let Some(lesson) =
                 self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
         {
-            reading.refresh(lesson, &self.desk, &self.settings);
+            reading.refresh(lesson, &self.desk, &self.settings, dark);
         }
     }
 

@@ -128,7 +128,7 @@ impl<'a> Reader<'a> {
             return Err(NumberFault::SecondSpread { found }.at(left));
         }
         if !cursor.rest().is_empty() {
-            return Err(NumberFault::TwoNumbers { example: self.example() }.at(left));
+            return Err(NumberFault::TwoNumbers { mend: self.one_number() }.at(left));
         }
         if part.value < 0.0 {
             return Err(NumberFault::NegativeSpread.at(part.at));
@@ -192,7 +192,7 @@ impl<'a> Reader<'a> {
             let descends = last.is_none_or(|last| unit.factor < last.factor);
             let follows = last.is_none() || !part.value.is_sign_negative();
             if !descends || !follows || unit.offset != 0.0 || unit.dimension == Dimension::Ratio {
-                return Err(NumberFault::TwoNumbers { example: self.example() }.at(part.at.clone()));
+                return Err(NumberFault::TwoNumbers { mend: self.one_number() }.at(part.at.clone()));
             }
             total += self.finite(unit.to_si(part.value.abs()), &part.at)?;
             last = Some(unit);
@@ -244,12 +244,12 @@ impl<'a> Reader<'a> {
         NumberFault::NotANumber { found, wanted: wanted(self.entry) }.at(start..self.text.len())
     }
 
-    fn example(&self) -> &'static str {
+    fn one_number(&self) -> &'static str {
         match self.entry.dimension {
-            Dimension::Length => "5 ft 3 in",
-            Dimension::Mass => "3 lb 4 oz",
-            Dimension::Time => "1 min 30 s",
-            _ => "90 ± 2",
+            Dimension::Length => "Write one, or the larger unit first, as in 5 ft 3 in.",
+            Dimension::Mass => "Write one, or the larger unit first, as in 3 lb 4 oz.",
+            Dimension::Time => "Write one, or the larger unit first, as in 1 min 30 s.",
+            _ => "Write one number with one unit.",
         }
     }
 }

@@ -11,7 +11,7 @@ fn label(id: crate::quantity::AnyId) -> &'static str {
 }
 
 /// Why a given number cannot be meant.
-pub(super) fn impossible_given(entry: &Entry) -> String {
+pub fn impossible_given(entry: &Entry) -> String {
     let (low, high) = entry.possible;
     // The bounds are shown in the units a reader would type.
     let shown = |si: f64| crate::quantity::show_plain(entry, si);

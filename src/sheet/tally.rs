@@ -2,9 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use super::part::PartField;
-use crate::quantity::AnyId;
-use crate::rules::Givens;
+use super::contents::Entries;
+use super::part::{PartField, TrialMass};
+use super::sum::{self, Sum};
+use crate::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, MASS};
+use crate::quantity::{Amount, AnyId, catalogue, parse, show_plain};
+use crate::rules::{Givens, Origin};
 
 /// Which entry of a build something is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -67,4 +70,191 @@ pub struct Tally {
     pub parts: PartsTotal,
     /// The centre of gravity of the parts and the trial mass in metres: forward, left, up.
     pub cg: Option<[f64; 3]>,
+}
+
+/// What the entries say, in numbers.
+pub(super) fn tally(entries: &Entries) -> Tally {
+    let Sum { total, cg_spread, complete, problems } = sum::parts(&entries.parts);
+    let mut tally = Tally { parts: total, problems, ..Tally::default() };
+    for (id, text) in &entries.numbers {
+        tally.take_number(*id, text);
+    }
+    let trial = entries.trial.as_ref().and_then(|trial| tally.read_trial(trial));
+    tally.weigh(trial.as_ref(), complete);
+    tally.balance(trial.as_ref(), cg_spread);
+    tally
+}
+
+/// A trial mass as read, SI units.
+struct Trial {
+    mass: Amount,
+    at: Option<[Amount; 3]>,
+}
+
+impl Tally {
+    fn problem(&mut self, place: Place, message: String) {
+        self.problems.push(Remark { place, message });
+    }
+
+    fn caution(&mut self, place: Place, message: String) {
+        self.cautions.push(Remark { place, message });
+    }
+
+    fn give(&mut self, id: AnyId, si: f64, origin: Origin, spread: f64) {
+        self.givens.put(id, si, origin);
+        if spread > 0.0 {
+            self.spreads.insert(id, spread);
+        } else {
+            self.spreads.remove(&id);
+        }
+    }
+
+    fn take_number(&mut self, id: AnyId, text: &str) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        match parse(text, entry) {
+            Ok(amount) => self.give(id, amount.si, Origin::Given, amount.spread.unwrap_or(0.0)),
+            Err(error) => self.problem(Place::Number(id), error.to_string()),
+        }
+    }
+
+    fn read_trial(&mut self, trial: &TrialMass) -> Option<Trial> {
+        let mass = sum::trial(&trial.mass);
+        let at = trial.at.as_ref().map(sum::place).transpose();
+        match (mass, at) {
+            (Ok(mass), Ok(at)) => Some(Trial { mass, at }),
+            (Err(why), _) | (_, Err((_, why))) => {
+                self.problem(Place::Trial, format!("The trial mass is left out. {why}"));
+                None
+            }
+        }
+    }
+
+    /// The mass: what was stated, else the parts; the trial mass on top.
+    fn weigh(&mut self, trial: Option<&Trial>, complete: bool) {
+        let mass = MASS.any();
+        let stated = self.givens.get(mass);
+        let (base, origin, spread) = match stated {
+            Some((si, origin)) => {
+                self.compare_weighed(si);
+                (si, origin, self.spreads.get(&mass).copied().unwrap_or(0.0))
+            }
+            None if self.blocked(mass) || !complete || self.parts.each.is_empty() => return,
+            None => (self.parts.mass, Origin::Parts, self.parts.mass_spread),
+        };
+        let Some(trial) = trial else {
+            self.give(mass, base, origin, spread);
+            return;
+        };
+        let total = base + trial.mass.si;
+        if total > 0.0 {
+            let trial_spread = trial.mass.spread.unwrap_or(0.0);
+            self.give(mass, total, origin, sum::quadrature([spread, trial_spread].into_iter()));
+        } else {
+            self.givens.clear(mass);
+            self.spreads.remove(&mass);
+            self.problem(
+                Place::Trial,
+                format!(
+                    "The trial mass takes away {} of {}, so nothing would be left. Take away less.",
+                    kilograms(-trial.mass.si),
+                    kilograms(base)
+                ),
+            );
+        }
+    }
+
+    /// Whether a number was entered that cannot be read, so that nothing else may stand in for it.
+    fn blocked(&self, id: AnyId) -> bool {
+        self.problems.iter().any(|problem| problem.place == Place::Number(id))
+    }
+
+    fn compare_weighed(&mut self, stated: f64) {
+        let parts = self.parts.mass;
+        let lacking = stated - parts;
+        if self.parts.each.is_empty() || lacking.abs() < 5e-4 * stated.abs() {
+            return;
+        }
+        let how = if lacking > 0.0 { "less" } else { "more" };
+        self.caution(
+            Place::Number(MASS.any()),
+            format!(
+                "The mass you entered counts. The parts add up to {}, {} {how}.",
+                kilograms(parts),
+                kilograms(lacking.abs())
+            ),
+        );
+    }
+
+    /// The balance point and the height of the centre of gravity, from the parts and the trial
+    /// mass, where they were not stated.
+    fn balance(&mut self, trial: Option<&Trial>, cg_spread: [f64; 3]) {
+        self.name_unplaced();
+        let placed = trial.and_then(|trial| trial.at.map(|at| (trial.mass.si, at)));
+        let (Some(parts), Some((mass, _))) = (self.parts.cg, self.givens.get(MASS.any())) else {
+            if placed.is_some() && self.parts.cg.is_none() {
+                self.caution(
+                    Place::Trial,
+                    "The trial mass counts in the mass, not in the balance: that needs parts with \
+                     places."
+                        .to_owned(),
+                );
+            }
+            return;
+        };
+        let (cg, spread) = match placed {
+            None => (parts, cg_spread),
+            Some((added, at)) => with_trial(parts, cg_spread, mass, added, at),
+        };
+        self.cg = Some(cg);
+        for (id, axis) in [(BALANCE_OFFSET.any(), 0), (CG_HEIGHT.any(), 2)] {
+            if self.givens.get(id).is_none() && !self.blocked(id) {
+                self.give(id, cg[axis], Origin::Parts, spread[axis]);
+            } else if placed.is_some() && self.givens.get(id).is_some() {
+                let label = catalogue::find(id.name()).map_or(id.name(), |entry| entry.label);
+                self.caution(
+                    Place::Number(id),
+                    format!("You entered the {label}, so the trial mass does not move it."),
+                );
+            }
+        }
+    }
+
+    fn name_unplaced(&mut self) {
+        if self.parts.unplaced.is_empty() || self.parts.placed_mass <= 0.0 {
+            return;
+        }
+        let names = self.parts.unplaced.join(", ");
+        let message = if self.parts.cg.is_some() {
+            format!("These parts have no place and are left out of the balance: {names}.")
+        } else {
+            format!(
+                "The balance is not worked out, because less than 99 % of the mass has a place. \
+                 Say where these parts are: {names}."
+            )
+        };
+        self.caution(Place::Number(BALANCE_OFFSET.any()), message);
+    }
+}
+
+/// The centre of gravity and its half-widths with a trial mass, `total` kilograms in all.
+fn with_trial(
+    cg: [f64; 3],
+    spread: [f64; 3],
+    total: f64,
+    added: f64,
+    at: [Amount; 3],
+) -> ([f64; 3], [f64; 3]) {
+    let share = added / total;
+    let moved = [0, 1, 2].map(|axis| (1.0 - share) * cg[axis] + share * at[axis].si);
+    let widths = [0, 1, 2].map(|axis| {
+        let own = (1.0 - share) * spread[axis];
+        sum::quadrature([own, share * at[axis].spread.unwrap_or(0.0)].into_iter())
+    });
+    (moved, widths)
+}
+
+/// A mass in words.
+fn kilograms(si: f64) -> String {
+    catalogue::find(MASS.any().name())
+        .map_or_else(|| format!("{si} kg"), |entry| show_plain(entry, si))
 }

@@ -8,6 +8,8 @@
 
 mod commands;
 mod imports;
+mod numbers;
 mod plot;
 mod study;
+mod units;
 mod working;

@@ -21,13 +21,13 @@ pub struct NumberError {
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum NumberFault {
     /// Nothing was written.
-    #[error("Nothing is written here. Write a number, {wanted}.")]
+    #[error("Nothing is written here. Write a number {wanted}.")]
     Empty {
         /// The units expected, in words.
         wanted: String,
     },
     /// No number where one was expected.
-    #[error("{found} is not a number. Write digits, {wanted}.")]
+    #[error("{found} is not a number. Write digits {wanted}.")]
     NotANumber {
         /// What stands there, quoted.
         found: String,
@@ -89,7 +89,7 @@ pub enum NumberFault {
         choices: String,
     },
     /// A unit of something else.
-    #[error("{unit} is {is}; the {label} is {wants}. Write it {wanted}.")]
+    #[error("{unit} is {is}, where {wants} belongs. Write the {label} {wanted}.")]
     WrongDimension {
         /// The unit found.
         unit: &'static str,
@@ -103,10 +103,10 @@ pub enum NumberFault {
         wanted: String,
     },
     /// Two numbers that do not add up to one: `3 in 5 ft`.
-    #[error("Two numbers stand here. Write one, or the larger unit first, as in {example}.")]
+    #[error("Two numbers stand here. {mend}")]
     TwoNumbers {
-        /// A sum of two units that is read.
-        example: &'static str,
+        /// What to write instead.
+        mend: &'static str,
     },
     /// A spread that is no half-width.
     #[error("What stands after ± is how far the number may be off, so it cannot be negative.")]
@@ -170,7 +170,7 @@ pub(super) fn wanted(entry: &Entry) -> String {
             format!("without a unit or in {}", listed(&units))
         }
         (false, _) => format!("in {}", listed(&units)),
-        (true, true) => "whole and without a unit".to_owned(),
+        (true, true) => "as a whole number, without a unit".to_owned(),
         (true, false) => "without a unit or in %".to_owned(),
     }
 }

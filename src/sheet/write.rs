@@ -1,0 +1,181 @@
+//! Writing one entry into the text of a build file, every other byte left as it is.
+//!
+//! Each function takes a whole text and gives the changed one. The parsed document only says
+//! where things are; the text itself is never printed anew.
+
+mod layout;
+mod parts;
+
+use toml_edit::{Document, InlineTable, Item, Table, TableLike, Value};
+
+use super::edit::EditRefused;
+use layout::{after_line, headings, line_start, splice};
+pub(super) use parts::{add_part, copy_part, move_part, part_entry, part_length, remove_part};
+
+/// The order of tables in a file: topics as on the build sheet, then parts, then the trial mass.
+const ORDER: [&str; 7] =
+    ["machine", "running-gear", "ground", "pressure", "impact", "parts", "trial-mass"];
+
+/// Where an entry stands or goes: at the top of the file, or in a table of it.
+pub(super) type Under<'a> = Option<&'a str>;
+
+/// A piece of text as TOML writes it, on one line whatever is in it.
+pub(super) fn quoted(text: &str) -> String {
+    // JSON escapes as TOML does, but lets DEL stand.
+    serde_json::Value::from(text).to_string().replace('\u{7f}', "\\u007F")
+}
+
+/// Three pieces of text as a TOML list.
+pub(super) fn listed(texts: &[String; 3]) -> String {
+    let quoted: Vec<String> = texts.iter().map(|text| quoted(text)).collect();
+    format!("[{}]", quoted.join(", "))
+}
+
+/// Sets one entry, `literal` being TOML.
+pub(super) fn put(
+    text: &str,
+    under: Under<'_>,
+    key: &str,
+    literal: &str,
+) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    let Some(table) = under else {
+        return put_in(text, document.as_table(), key, literal, "");
+    };
+    match document.get(table) {
+        None => Ok(new_table(text, &document, table, key, literal)),
+        Some(Item::Table(found)) if found.is_implicit() && !found.is_dotted() => {
+            Ok(new_table(text, &document, table, key, literal))
+        }
+        Some(Item::Table(found)) if found.is_dotted() => {
+            put_in(text, found, key, literal, &format!("{table}."))
+        }
+        Some(Item::Table(found)) => put_in(text, found, key, literal, ""),
+        Some(Item::Value(Value::InlineTable(found))) => put_inline(text, found, key, literal),
+        Some(_) => Err(odd(table)),
+    }
+}
+
+/// Takes one entry out; its line goes, comments above it stay.
+pub(super) fn take_out(text: &str, under: Under<'_>, key: &str) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    let table: &dyn TableLike = match under {
+        None => document.as_table(),
+        Some(table) => {
+            document.get(table).and_then(Item::as_table_like).ok_or_else(|| odd(table))?
+        }
+    };
+    let inline = under.is_some_and(|name| document.get(name).is_some_and(Item::is_inline_table));
+    take_out_of(text, table, inline, key)
+}
+
+fn take_out_of(
+    text: &str,
+    table: &dyn TableLike,
+    inline: bool,
+    key: &str,
+) -> Result<String, EditRefused> {
+    let Some((name, Item::Value(value))) = table.get_key_value(key) else {
+        return Err(odd(key));
+    };
+    let (Some(start), Some(end)) = (name.span(), value.span()) else { return Err(odd(key)) };
+    let range = if inline {
+        layout::item_with_comma(text, start.start..end.end)
+    } else {
+        line_start(text, start.start)..after_line(text, end.end)
+    };
+    Ok(splice(text, range, ""))
+}
+
+/// Takes a table out, with its heading and the comments right above it.
+pub(super) fn take_table_out(text: &str, table: &str) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    match document.get(table) {
+        Some(Item::Table(found)) if !found.is_dotted() => {
+            let start = found.span().ok_or_else(|| odd(table))?.start;
+            Ok(layout::without_block(text, &headings(&document), start))
+        }
+        Some(Item::Value(_)) => take_out(text, None, table),
+        Some(Item::Table(found)) => {
+            let keys: Vec<String> = found.iter().map(|(key, _)| key.to_owned()).collect();
+            keys.iter().try_fold(text.to_owned(), |text, key| take_out(&text, Some(table), key))
+        }
+        _ => Err(odd(table)),
+    }
+}
+
+/// Sets an entry of a table with a heading or of dotted names.
+fn put_in(
+    text: &str,
+    table: &Table,
+    key: &str,
+    literal: &str,
+    prefix: &str,
+) -> Result<String, EditRefused> {
+    if let Some(item) = table.get(key) {
+        let span = item.as_value().and_then(Value::span).ok_or_else(|| odd(key))?;
+        return Ok(splice(text, span, literal));
+    }
+    let last = table.get_values().iter().filter_map(|(_, value)| value.span()).map(|s| s.end).max();
+    let heading = table.span().map(|span| span.end).filter(|end| *end > 0);
+    let at = last.or(heading).map_or(0, |end| after_line(text, end));
+    Ok(layout::insert_lines(text, at, &format!("{prefix}{key} = {literal}")))
+}
+
+/// Sets an entry of a table in braces.
+fn put_inline(
+    text: &str,
+    table: &InlineTable,
+    key: &str,
+    literal: &str,
+) -> Result<String, EditRefused> {
+    if let Some(value) = table.get(key) {
+        return Ok(splice(text, value.span().ok_or_else(|| odd(key))?, literal));
+    }
+    let last = table.get_values().iter().filter_map(|(_, value)| value.span()).map(|s| s.end).max();
+    let braces = table.span().ok_or_else(|| odd(key))?;
+    Ok(match last {
+        Some(end) => splice(text, end..end, &format!(", {key} = {literal}")),
+        None => splice(text, braces, &format!("{{ {key} = {literal} }}")),
+    })
+}
+
+/// Adds a table with one entry, in its place in the order of tables.
+fn new_table(
+    text: &str,
+    document: &Document<&str>,
+    table: &str,
+    key: &str,
+    literal: &str,
+) -> String {
+    new_block(text, document, table, &format!("[{table}]\n{key} = {literal}"))
+}
+
+/// Adds a heading and its lines before the first table that comes later in the order.
+fn new_block(text: &str, document: &Document<&str>, table: &str, lines: &str) -> String {
+    let rank = |name: &str| ORDER.iter().position(|known| *known == name);
+    let own = rank(table);
+    let later = headings(document)
+        .into_iter()
+        .find(|heading| heading.depth == 1 && rank(&heading.name) > own);
+    match later {
+        Some(heading) => {
+            layout::insert_lines(text, layout::lead(text, heading.start), &format!("{lines}\n"))
+        }
+        None => layout::append_block(text, lines),
+    }
+}
+
+/// The document of a text whose sheet was read before.
+fn parse(text: &str) -> Result<Document<&str>, EditRefused> {
+    Document::parse(text).map_err(|error| {
+        EditRefused::Layout(format!("The file cannot be read: {}.", error.message()))
+    })
+}
+
+fn odd(name: &str) -> EditRefused {
+    EditRefused::Layout(format!(
+        "`{name}` is written in the file in a way that cannot be changed from here. \
+         Change it in a text editor, then open the build again."
+    ))
+}

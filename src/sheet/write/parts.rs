@@ -1,0 +1,135 @@
+//! Writing the parts list: each part is a block of lines that is put in, copied, moved or taken out.
+
+use std::ops::Range;
+
+use toml_edit::{ArrayOfTables, Document, Item, TableLike, Value};
+
+use super::layout::{block, headings, insert_block, splice, without_block};
+use super::{EditRefused, listed, new_block, odd, parse, put_in, put_inline, quoted, take_out_of};
+use crate::sheet::part::Part;
+
+/// Adds a part at the end of the list.
+pub(in crate::sheet) fn add_part(text: &str, part: &Part) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    let mut lines = format!("[[parts]]\nname = {}", quoted(&part.name));
+    if !part.mass.is_empty() {
+        lines += &format!("\nmass = {}", quoted(&part.mass));
+    }
+    if let Some(at) = &part.at {
+        lines += &format!("\nat = {}", listed(at));
+    }
+    if document.get("parts").is_none() {
+        return Ok(new_block(text, &document, "parts", &lines));
+    }
+    let last = blocks(text, &document)?.pop().ok_or_else(|| odd("parts"))?;
+    Ok(insert_block(text, last.end, &lines))
+}
+
+/// Puts a copy of a part right after it.
+pub(in crate::sheet) fn copy_part(text: &str, index: usize) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    let start = start_of(&document, index)?;
+    let block = block(text, &headings(&document), start);
+    Ok(insert_block(text, block.end, &text[start..block.end]))
+}
+
+/// Takes a part out.
+pub(in crate::sheet) fn remove_part(text: &str, index: usize) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    Ok(without_block(text, &headings(&document), start_of(&document, index)?))
+}
+
+/// Moves a part to another place in the list; the gaps between parts stay where they are.
+pub(in crate::sheet) fn move_part(
+    text: &str,
+    from: usize,
+    to: usize,
+) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    let slots = blocks(text, &document)?;
+    if from >= slots.len() || to >= slots.len() {
+        return Err(odd("parts"));
+    }
+    let mut order: Vec<usize> = (0..slots.len()).collect();
+    let moved = order.remove(from);
+    order.insert(to, moved);
+    let moves = slots.iter().zip(order).rev();
+    Ok(moves.fold(text.to_owned(), |changed, (slot, source)| {
+        splice(&changed, slot.clone(), &text[slots[source].clone()])
+    }))
+}
+
+/// Sets one entry of a part, `literal` being TOML; none takes it out.
+pub(in crate::sheet) fn part_entry(
+    text: &str,
+    index: usize,
+    key: &str,
+    literal: Option<&str>,
+) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    match document.get("parts") {
+        Some(Item::ArrayOfTables(tables)) => {
+            let table = tables.get(index).ok_or_else(|| odd("parts"))?;
+            match literal {
+                Some(literal) => put_in(text, table, key, literal, ""),
+                None => take_out_of(text, table, false, key),
+            }
+        }
+        Some(Item::Value(Value::Array(list))) => {
+            let table = list.get(index).and_then(Value::as_inline_table);
+            let table = table.ok_or_else(|| odd("parts"))?;
+            match literal {
+                Some(literal) => put_inline(text, table, key, literal),
+                None => take_out_of(text, table, true, key),
+            }
+        }
+        _ => Err(odd("parts")),
+    }
+}
+
+/// Replaces one of the three lengths of a part's place.
+pub(in crate::sheet) fn part_length(
+    text: &str,
+    index: usize,
+    axis: usize,
+    literal: &str,
+) -> Result<String, EditRefused> {
+    let document = parse(text)?;
+    let table: Option<&dyn TableLike> = match document.get("parts") {
+        Some(Item::ArrayOfTables(tables)) => tables.get(index).map(|table| table as &dyn TableLike),
+        Some(Item::Value(Value::Array(list))) => {
+            list.get(index).and_then(Value::as_inline_table).map(|table| table as &dyn TableLike)
+        }
+        _ => None,
+    };
+    let span = table
+        .and_then(|table| table.get("at"))
+        .and_then(Item::as_array)
+        .and_then(|at| at.get(axis))
+        .and_then(Value::span);
+    Ok(splice(text, span.ok_or_else(|| odd("at"))?, literal))
+}
+
+/// The lines of each part.
+fn blocks(text: &str, document: &Document<&str>) -> Result<Vec<Range<usize>>, EditRefused> {
+    let headings = headings(document);
+    let starts = tables(document)?.iter().map(|table| table.span().map(|span| span.start));
+    starts
+        .map(|start| start.map(|start| block(text, &headings, start)).ok_or_else(|| odd("parts")))
+        .collect()
+}
+
+fn start_of(document: &Document<&str>, index: usize) -> Result<usize, EditRefused> {
+    let table = tables(document)?.get(index);
+    table.and_then(|table| table.span()).map(|span| span.start).ok_or_else(|| odd("parts"))
+}
+
+fn tables<'a>(document: &'a Document<&str>) -> Result<&'a ArrayOfTables, EditRefused> {
+    document.get("parts").and_then(Item::as_array_of_tables).ok_or_else(|| {
+        EditRefused::Layout(
+            "The parts are written as one list in brackets. Write each as lines below a heading \
+             [[parts]] of its own in a text editor, then open the build again."
+                .to_owned(),
+        )
+    })
+}
