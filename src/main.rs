@@ -15,7 +15,7 @@ fn main() -> ExitCode {
 }
 
 fn open_window(build: Option<PathBuf>) -> ExitCode {
-    match heftwise::app::run(build) {
+    match heftwise::app::run(build, None) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => {
             // If stderr is gone too, there is nobody left to tell.

@@ -2,11 +2,14 @@
 //! The shell owns it; screens and blocks read it and hand back edits.
 
 use std::collections::HashMap;
+use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
 use crate::quantity::{self, AnyId, Entry, Units, catalogue};
-use crate::sheet::{Edit, History, Sheet, Tally, file};
-use crate::study::{Moved, Outcome, moved};
+use crate::rules::{Origin, Value};
+use crate::sheet::file::Stamp;
+use crate::sheet::{Edit, Gesture, History, Sheet, Tally};
+use crate::study::{Moved, Outcome, moved::moved};
 
 /// A text in a field that is not, or not yet, a number of the build.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,7 +27,7 @@ pub struct Desk {
     /// The file it was read from or last saved to.
     pub path: Option<PathBuf>,
     /// What that file held when last read or written.
-    pub stamp: Option<file::Stamp>,
+    pub stamp: Option<Stamp>,
     /// What the parts and texts add up to.
     pub tally: Tally,
     /// What the rules make of it.
@@ -36,16 +39,18 @@ pub struct Desk {
     /// The gesture the last change belongs to.
     gesture: Option<String>,
     drafts: HashMap<String, Draft>,
+    /// Counts the gestures that are over.
+    settled: u64,
     revision: u64,
 }
 
 impl Desk {
-    /// A build put on the desk.
-    pub fn new(sheet: Sheet, path: Option<PathBuf>, stamp: Option<file::Stamp>) -> Self {
-        let tally = sheet.tally();
+    /// A build put on the desk: `path` and `stamp` say which file it was read from, if any.
+    pub fn new(history: History, path: Option<PathBuf>, stamp: Option<Stamp>) -> Self {
+        let tally = history.sheet().tally();
         let outcome = Outcome::of(tally.givens.clone(), &tally.spreads, 0);
         Self {
-            history: History::new(sheet),
+            history,
             path,
             stamp,
             before: outcome.clone(),
@@ -54,6 +59,7 @@ impl Desk {
             moved: Vec::new(),
             gesture: None,
             drafts: HashMap::new(),
+            settled: 0,
             revision: 0,
         }
     }
@@ -88,7 +94,8 @@ impl Desk {
     /// # Errors
     /// The reason, in words, when the build does not take the change.
     pub fn apply(&mut self, edit: &Edit, gesture: Option<&str>) -> Result<(), String> {
-        self.history.apply(edit, gesture).map_err(|refused| refused.to_string())?;
+        let token = gesture.map(|gesture| self.token(gesture));
+        self.history.apply(edit, token).map_err(|refused| refused.to_string())?;
         let same = gesture.is_some() && self.gesture.as_deref() == gesture;
         if !same {
             self.before = self.outcome.clone();
@@ -120,11 +127,23 @@ impl Desk {
         turned
     }
 
+    /// Puts another build in place of this one, as one change that can be undone.
+    pub fn replace(&mut self, sheet: Sheet) {
+        self.history.replace(sheet);
+        self.turned(true);
+    }
+
+    /// Names a gesture for the history: the place, and which gesture in that place.
+    fn token(&self, gesture: &str) -> Gesture {
+        let mut hasher = DefaultHasher::new();
+        (gesture, self.settled).hash(&mut hasher);
+        Gesture(hasher.finish())
+    }
+
     fn reckon(&mut self) {
         self.revision += 1;
         self.tally = self.sheet().tally();
-        self.outcome =
-            Outcome::of(self.tally.givens.clone(), &self.tally.spreads, self.revision);
+        self.outcome = Outcome::of(self.tally.givens.clone(), &self.tally.spreads, self.revision);
         self.moved = moved(&self.before.values, &self.outcome.values);
     }
 
@@ -142,11 +161,14 @@ impl Desk {
         {
             return typed.to_owned();
         }
-        self.outcome
-            .values
-            .si(entry.id)
-            .map(|si| quantity::field_text(entry, si, units))
-            .unwrap_or_default()
+        let Value::Known(known) = self.outcome.values.of(entry.id) else { return String::new() };
+        match known.origin {
+            Origin::Given => match self.tally.spreads.get(&entry.id).copied() {
+                Some(spread) => units.show_spread(entry, known.si, spread),
+                None => quantity::field_text(entry, known.si, units),
+            },
+            _ => units.show(entry, known.si).to_string(),
+        }
     }
 
     /// Takes what was typed in a place: into the build if it is a number, else into the draft.
@@ -202,7 +224,7 @@ impl Desk {
     /// Ends a gesture: the next change is one of its own.
     pub fn settled(&mut self) {
         self.gesture = None;
-        self.history.settle();
+        self.settled += 1;
         self.drafts.retain(|_, draft| draft.error.is_some());
     }
 }

@@ -5,13 +5,13 @@ use uom::si::f64::{Area, Force, Length, Pressure, Ratio};
 
 use super::Impossible;
 
-/// Area of `n` flat rectangles, `A = n b l`: tracks, skis, or the patches of wheels.
+/// Area of `n` flat rectangles, `A = n l b`: tracks, skis, or the patches of wheels.
 ///
 /// Lengths in metres, zero or more. Holds where the whole flat bears on the ground.
 /// Source: geometry of a rectangle; as the nominal contact area of a track in J. Y. Wong, Theory of
 /// Ground Vehicles, chapter 2 (from memory).
-pub fn flat_area(count: Ratio, width: Length, length: Length) -> Area {
-    count * width * length
+pub fn flat_area(count: Ratio, length: Length, width: Length) -> Area {
+    count * length * width
 }
 
 /// Length of the flat under a squashed wheel, `L = 2 √(D δ − δ²)`: the chord that the ground cuts

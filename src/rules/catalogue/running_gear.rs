@@ -13,7 +13,7 @@ const RECTANGLE: &str = "Area of a rectangle; nominal contact area in J. Y. Wong
 
 pub(super) fn rules() -> Vec<Rule> {
     vec![
-        Rule::new(TRACK_CONTACT_AREA, (TRACK_COUNT, Maybe(TRACK_WIDTH), Maybe(CONTACT_LENGTH)), track_area)
+        Rule::new(TRACK_CONTACT_AREA, (TRACK_COUNT, Maybe(CONTACT_LENGTH), Maybe(TRACK_WIDTH)), track_area)
             .title("Every track presses with its width times its flat length")
             .formula(r"\q{track-contact-area} = \q{track-count} \cdot \q{track-width} \cdot \q{contact-length}")
             .assumes(FLAT)
@@ -25,7 +25,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["The rest of the wheel stays round: a real tyre bulges, and its patch is a little shorter."])
             .holds("Firm ground and a squash of less than half the diameter.")
             .source("Chord of a circular segment, Machinery's Handbook, Geometry (from memory)"),
-        Rule::new(WHEEL_AREA_BY_SQUASH, (WHEEL_COUNT, WHEEL_WIDTH, WHEEL_PATCH_LENGTH), running_gear::flat_area)
+        Rule::new(WHEEL_AREA_BY_SQUASH, (WHEEL_COUNT, WHEEL_PATCH_LENGTH, WHEEL_WIDTH), running_gear::flat_area)
             .title("Every wheel presses with its width times its patch length")
             .formula(r"\q{wheel-area-by-squash} = \q{wheel-count} \cdot \q{wheel-width} \cdot \q{wheel-patch-length}")
             .assumes(&["The patch is a rectangle, and all wheels are alike and squash alike."])
@@ -51,7 +51,7 @@ pub(super) fn rules() -> Vec<Rule> {
                 when: wheel_ways_differ,
                 says: "The squash and the inflation pressure give contact areas more than 30 % apart; measure both again. The squash is used.",
             }]),
-        Rule::new(SKI_CONTACT_AREA, (SKI_COUNT, Maybe(SKI_WIDTH), Maybe(SKI_LENGTH)), ski_area)
+        Rule::new(SKI_CONTACT_AREA, (SKI_COUNT, Maybe(SKI_LENGTH), Maybe(SKI_WIDTH)), ski_area)
             .title("Every ski presses with its width times its flat length")
             .formula(r"\q{ski-contact-area} = \q{ski-count} \cdot \q{ski-width} \cdot \q{ski-length}")
             .assumes(FLAT)
@@ -66,25 +66,25 @@ pub(super) fn rules() -> Vec<Rule> {
     ]
 }
 
-fn track_area(count: Ratio, width: Option<Length>, length: Option<Length>) -> Result<Area, Fault> {
-    flat_area(count, (TRACK_WIDTH, width), (CONTACT_LENGTH, length))
+fn track_area(count: Ratio, length: Option<Length>, width: Option<Length>) -> Result<Area, Fault> {
+    flat_area(count, (CONTACT_LENGTH, length), (TRACK_WIDTH, width))
 }
 
-fn ski_area(count: Ratio, width: Option<Length>, length: Option<Length>) -> Result<Area, Fault> {
-    flat_area(count, (SKI_WIDTH, width), (SKI_LENGTH, length))
+fn ski_area(count: Ratio, length: Option<Length>, width: Option<Length>) -> Result<Area, Fault> {
+    flat_area(count, (SKI_LENGTH, length), (SKI_WIDTH, width))
 }
 
 /// Where there are none, their sizes are not asked for.
 fn flat_area(
     count: Ratio,
-    width: (Id<Length>, Option<Length>),
     length: (Id<Length>, Option<Length>),
+    width: (Id<Length>, Option<Length>),
 ) -> Result<Area, Fault> {
-    match (width.1, length.1) {
+    match (length.1, width.1) {
         _ if count == Ratio::ZERO => Ok(Area::ZERO),
-        (Some(width), Some(length)) => Ok(running_gear::flat_area(count, width, length)),
+        (Some(length), Some(width)) => Ok(running_gear::flat_area(count, length, width)),
         _ => Err(Fault::Needs(
-            [width, length]
+            [length, width]
                 .iter()
                 .filter(|(_, size)| size.is_none())
                 .map(|(id, _)| id.any())
