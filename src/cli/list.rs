@@ -6,7 +6,7 @@ use clap::{Args, ValueEnum};
 use serde_json::json;
 
 use super::{Stop, formula, table, write_json};
-use crate::lesson::Lesson;
+use crate::lesson::{Lesson, Library, Shipped};
 use crate::quantity::{Entry, Role, catalogue as quantities, units_of};
 use crate::rules::{Rule, catalogue as rules};
 
@@ -131,7 +131,7 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
 }
 
 fn lessons() -> Vec<Lesson> {
-    Vec::new()
+    Library::load(&Shipped).lessons
 }
 
 fn list_lessons(out: &mut dyn Write) -> Result<(), Stop> {

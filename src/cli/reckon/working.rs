@@ -41,20 +41,29 @@ pub(super) fn assumed(id: AnyId, values: &Values) -> Vec<(&'static Entry, f64)> 
     assumed
 }
 
-/// What to know before trusting an answer: its own cautions and those of all it rests on.
+/// What to know before trusting an answer: its own cautions, and those of all it rests on with
+/// what each is about.
 pub(super) fn cautions(id: AnyId, values: &Values) -> Vec<String> {
     let rules = behind(id, values);
     let inputs = rules.iter().flat_map(|rule| rule.needs.iter().map(|need| need.id));
+    let mut seen: Vec<&str> = Vec::new();
     let mut cautions: Vec<String> = Vec::new();
-    for id in std::iter::once(id).chain(inputs) {
-        let Value::Known(known) = values.of(id) else { continue };
+    for about in std::iter::once(id).chain(inputs) {
+        let Value::Known(known) = values.of(about) else { continue };
         for caution in &known.cautions {
-            if !cautions.contains(caution) {
-                cautions.push(caution.clone());
+            if seen.contains(&caution.as_str()) {
+                continue;
             }
+            seen.push(caution);
+            let is_own = about == id;
+            cautions.push(if is_own { caution.clone() } else { named(about, caution) });
         }
     }
     cautions
+}
+
+fn named(id: AnyId, caution: &str) -> String {
+    format!("{}: {caution}", label(id.name()))
 }
 
 /// Writes the working of the answer, then the rules behind it in short.
