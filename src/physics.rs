@@ -13,12 +13,14 @@ pub mod weight;
 pub enum Impossible {
     /// Nothing touches the ground.
     NoContact,
+    /// Wheels that do not squash touch along a line, which is no area.
+    LineContact,
     /// The squash of a wheel reaches its axle.
     SquashPastAxle,
     /// The load falls outside the contact.
     TipsOver,
-    /// Tracks together with wheels or skis, where the rule is for tracks alone.
-    MixedGear,
+    /// Wheels or skis, where the rule is for tracks alone.
+    NotTracksAlone,
     /// The load is exactly in the middle, so the ratio has no end.
     Centred,
     /// The speed is zero.

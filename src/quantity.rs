@@ -12,7 +12,7 @@ pub mod unit;
 pub use dimension::*;
 pub use entry::{Entry, Role, Topic};
 pub use id::{AnyId, Id};
-pub use parse::{Amount, NumberError, parse, parse_in};
+pub use parse::{Amount, NumberError, NumberFault, parse, parse_in};
 pub use preference::{NoSuchUnit, UnitSet, Units, units_of, unusual};
 pub use show::{Shown, field_text, show_plain};
 pub use unit::{Unit, si_unit};

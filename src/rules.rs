@@ -5,7 +5,10 @@ mod evaluate;
 mod rule;
 mod value;
 mod words;
+mod working;
 
 pub use evaluate::evaluate;
 pub use rule::{Caution, Fault, Input, Inputs, Maybe, Need, Outcome, Rule};
 pub use value::{Givens, Known, Lack, Origin, Value, Values};
+pub use working::{Working, plain, working};
+pub use words::impossible_given as out_of_bounds;

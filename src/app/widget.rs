@@ -2,6 +2,7 @@
 
 pub mod field;
 pub mod formula;
+pub mod inert;
 pub mod picture;
 pub mod pressable;
 pub mod stepping;

@@ -28,8 +28,38 @@ pub struct Lesson {
     pub blocks: Vec<Block>,
     /// Every heading in order, for the table of contents.
     pub headings: Vec<Heading>,
+    /// What it names outside itself, for checks that need the other files.
+    pub mentions: Vec<Mention>,
     /// Everything that is wrong with it, in the order of the file.
     pub problems: Vec<Problem>,
+}
+
+/// Something outside the file that a lesson names.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Mention {
+    /// What it is.
+    pub kind: MentionKind,
+    /// Its name.
+    pub name: String,
+    /// Line where it is named, from 1.
+    pub line: usize,
+    /// Column in characters, from 1.
+    pub column: usize,
+}
+
+/// What a lesson names.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum MentionKind {
+    /// Its own id.
+    Id,
+    /// A lesson to read first.
+    Need,
+    /// A lesson it links to.
+    Lesson,
+    /// A picture in its folder.
+    Picture,
+    /// A heading of its own.
+    Heading,
 }
 
 /// A heading, for the table of contents.

@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use super::document::Mention;
+
 /// One thing that is wrong in a lesson file.
 ///
 /// Shown as `lessons/pressure/lesson.md:41:9: unknown quantity "ground-presure"; expected the id of
@@ -32,5 +34,19 @@ impl fmt::Display for Problem {
             write!(f, "; did you mean \"{nearest}\"?")?;
         }
         Ok(())
+    }
+}
+
+impl Problem {
+    /// Something wrong with what a lesson names.
+    pub(super) fn about(file: &str, mention: &Mention, message: String) -> Self {
+        Self {
+            file: file.to_owned(),
+            line: mention.line,
+            column: mention.column,
+            message,
+            expected: String::new(),
+            nearest: None,
+        }
     }
 }

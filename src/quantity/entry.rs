@@ -6,8 +6,11 @@ use super::id::{AnyId, Id};
 /// Whether the reader sets a quantity or a rule finds it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Role {
-    /// The reader sets it; `assumed` (SI) is taken, and shown as assumed, when nothing is said.
-    Given { assumed: Option<f64> },
+    /// The reader sets it.
+    Given {
+        /// In SI units; taken, and shown as assumed, when nothing is said.
+        assumed: Option<f64>,
+    },
     /// A rule finds it.
     Found,
     /// One of two ways to say the same thing: the reader sets one, a rule finds the other.
@@ -58,7 +61,7 @@ impl Topic {
 }
 
 /// A quantity's entry in the catalogue.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Entry {
     /// Its name in files, lessons and commands.
     pub id: AnyId,

@@ -62,10 +62,19 @@ impl Units {
 
     /// The unit for a value: the one picked, else the one that makes a number of handy size.
     pub fn unit_for(&self, entry: &Entry, si: f64) -> &'static Unit {
-        self.picks
-            .get(entry.id.name())
-            .and_then(|symbol| unit::find(entry, symbol).ok())
-            .unwrap_or_else(|| handy(entry, &ladder(entry, self.set), si))
+        self.picked(entry).unwrap_or_else(|| handy(entry, &ladder(entry, self.set), si))
+    }
+
+    fn picked(&self, entry: &Entry) -> Option<&'static Unit> {
+        unit::find(entry, self.picks.get(entry.id.name())?).ok()
+    }
+
+    /// The units a value may be in as well where no unit is picked, large to small.
+    pub(super) fn other_units(&self, entry: &Entry) -> Vec<&'static Unit> {
+        match self.picked(entry) {
+            Some(_) => Vec::new(),
+            None => ladder(entry, self.set).into_iter().rev().collect(),
+        }
     }
 
     /// A value in words, three significant figures: `830 Pa`.
@@ -89,9 +98,7 @@ impl Units {
     /// Two ends in one unit: `0.790 to 0.870 kPa`.
     pub fn show_range(&self, entry: &Entry, low: f64, high: f64) -> String {
         let unit = self.unit_for(entry, if low.abs() > high.abs() { low } else { high });
-        let low = Shown::new(entry, low, unit);
-        let high = Shown::new(entry, high, unit);
-        format!("{} to {high}", low.number)
+        show::span(entry, low, high, unit)
     }
 
     /// A value and its half-width (SI) in one unit: `90.0 ± 2.0 mm`.
@@ -120,12 +127,11 @@ fn handy(entry: &Entry, ladder: &[&'static Unit], si: f64) -> &'static Unit {
     if si == 0.0 || !si.is_finite() {
         return homely(entry, ladder);
     }
-    let Some(place) = ladder.iter().rposition(|u| size(u) >= 1.0) else {
-        return ladder.first().copied().unwrap_or_else(|| unit::si_unit(entry.dimension));
-    };
-    match ladder.get(place + 1) {
-        Some(next) if size(ladder[place]) >= 1000.0 && size(next) >= 0.1 => next,
-        _ => ladder[place],
+    let place = ladder.iter().rposition(|unit| size(unit) >= 1.0).unwrap_or(0);
+    match ladder.get(place..).unwrap_or_default() {
+        [unit, next, ..] if size(unit) >= 1000.0 && size(next) >= 0.1 => next,
+        [unit, ..] => unit,
+        [] => unit::si_unit(entry.dimension),
     }
 }
 
@@ -157,7 +163,9 @@ pub fn units_of(entry: &Entry) -> Vec<&'static Unit> {
         add(homely(entry, &ladder));
         ladder.into_iter().for_each(&mut add);
     }
-    unit::of_dimension(entry.dimension).filter(|u| !u.listed_only).for_each(add);
+    unit::of_dimension(entry.dimension)
+        .filter(|u| !u.listed_only && (!entry.whole || u.symbol.is_empty()))
+        .for_each(add);
     units
 }
 

@@ -52,41 +52,65 @@ pub fn show_plain(entry: &Entry, si: f64) -> String {
     Units::default().show(entry, si).short().to_string()
 }
 
-/// Text for an edit field, which [`parse`](super::parse) reads back: as few digits as give the
-/// same value, five if no short number does.
+/// Text for an edit field, which [`parse`](super::parse) reads back: in the unit, and with as few
+/// digits, as give the same value; five digits if no short number does.
+///
+/// Empty when there is no number.
 pub fn field_text(entry: &Entry, si: f64, units: &Units) -> String {
-    let unit = units.unit_for(entry, si);
-    let value = unit.from_si(si);
-    if !value.is_finite() {
+    if !si.is_finite() {
         return String::new();
     }
-    let exact = (1..=8)
-        .map(|figures| rounded_to(value, figures))
-        .find(|short| (short - value).abs() <= 1e-10 * value.abs());
-    let short = exact.unwrap_or_else(|| rounded_to(value, 5));
-    let number = if short != 0.0 && !(1e-6..1e12).contains(&short.abs()) {
-        format!("{short:e}")
+    let exact = |unit: &Unit| {
+        let value = unit.from_si(si);
+        (1..=8)
+            .map(|figures| rounded_to(value, figures))
+            .find(|short| (short - value).abs() <= 1e-10 * value.abs())
+    };
+    let handy = units.unit_for(entry, si);
+    let (number, unit) = std::iter::once(handy)
+        .chain(units.other_units(entry))
+        .find_map(|unit| exact(unit).map(|number| (number, unit)))
+        .unwrap_or_else(|| (rounded_to(handy.from_si(si), 5), handy));
+    let number = if number != 0.0 && !(1e-6..1e12).contains(&number.abs()) {
+        format!("{number:e}")
     } else {
         // `+ 0.0` turns minus zero into zero.
-        format!("{}", short + 0.0)
+        format!("{}", number + 0.0)
     };
     format!("{number}{}{}", gap(unit), unit.symbol)
 }
 
-/// A value and its half-width (SI) to the same decimal place.
+/// Two ends in one unit.
+pub(super) fn span(entry: &Entry, low: f64, high: f64, unit: &'static Unit) -> String {
+    if !low.is_finite() || !high.is_finite() {
+        return NOT_A_NUMBER.to_owned();
+    }
+    let (low, high) = (Shown::new(entry, low, unit), Shown::new(entry, high, unit));
+    format!("{} to {high}", low.number)
+}
+
+/// A value and its half-width (SI), rounded to the same place: that of the value's third figure,
+/// or of the half-width's first where that is finer.
 pub(super) fn with_spread(unit: &Unit, si: f64, half_width: f64) -> String {
     let (value, spread) = (unit.from_si(si), half_width.abs() / unit.factor);
     if !value.is_finite() || !spread.is_finite() {
         return NOT_A_NUMBER.to_owned();
     }
-    let places = decimals(value, FIGURES).max(decimals(spread, 1));
-    let in_reach = |x: f64| x == 0.0 || (-6..9).contains(&exponent(x, FIGURES));
-    let (value, spread) = if in_reach(value) && in_reach(spread) {
-        (plain(rounded(value), places), plain(rounded(spread), places))
-    } else {
-        (digits(value, FIGURES), digits(spread, FIGURES))
+    let place = match (value == 0.0, spread == 0.0) {
+        (true, _) => place(spread, 2),
+        (_, true) => place(value, FIGURES),
+        _ => place(value, FIGURES).max(place(spread, 1)),
     };
-    format!("{value} ± {spread}{}{}", gap(unit), unit.symbol)
+    let in_reach = |x: f64| x == 0.0 || (-6..9).contains(&exponent(x, FIGURES));
+    let digits = |x: f64| match usize::try_from(place) {
+        _ if !in_reach(value) || !in_reach(spread) => digits(x, FIGURES),
+        Ok(places) => plain(x, places),
+        Err(_) => {
+            let step = 10f64.powi(-place);
+            plain((x / step).round() * step, 0)
+        }
+    };
+    format!("{} ± {}{}{}", digits(value), digits(spread), gap(unit), unit.symbol)
 }
 
 /// What stands between a number and its unit: nothing before a degree sign, else a space.
@@ -116,11 +140,9 @@ fn exponent(value: f64, figures: usize) -> i32 {
     scientific(value, figures).split_once('e').and_then(|(_, e)| e.parse().ok()).unwrap_or(0)
 }
 
-fn decimals(value: f64, figures: usize) -> usize {
-    if value == 0.0 {
-        return 0;
-    }
-    usize::try_from(figures as i32 - 1 - exponent(value, figures)).unwrap_or(0)
+/// How many places behind the decimal point the last of so many figures stands.
+fn place(value: f64, figures: usize) -> i32 {
+    figures as i32 - 1 - exponent(value, figures)
 }
 
 /// A finite value to so many significant figures.
@@ -130,7 +152,8 @@ fn digits(value: f64, figures: usize) -> String {
     }
     let power = exponent(value, figures);
     if (-6..9).contains(&power) {
-        return plain(rounded_to(value, figures), decimals(value, figures));
+        let places = usize::try_from(place(value, figures)).unwrap_or(0);
+        return plain(rounded_to(value, figures), places);
     }
     let text = scientific(value, figures);
     let mantissa = text.split_once('e').map_or(text.as_str(), |(mantissa, _)| mantissa);

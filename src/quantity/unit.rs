@@ -4,7 +4,7 @@ mod find;
 mod table;
 
 use super::dimension::Dimension;
-pub use find::{Missed, find};
+pub use find::{Missed, find, is_percent};
 use table::UNITS;
 
 /// One unit of one dimension.

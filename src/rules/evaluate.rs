@@ -128,16 +128,22 @@ fn found(rule: &Rule, values: &Values) -> Value {
         Ok(_) => Value::Invalid(words::not_a_number(rule, values)),
         Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why)),
         Err(Fault::Needs(ids)) => {
-            for id in ids {
-                match values.of(id) {
-                    Value::Missing(missing) if !missing.is_empty() => {
-                        add_lacks(&mut lacks, missing)
-                    }
-                    _ => add_lacks(&mut lacks, &[vec![id]]),
-                }
-            }
+            ids.iter().for_each(|id| add_lacks(&mut lacks, &lacks_of(*id, values)));
             Value::Missing(lacks)
         }
+        Err(Fault::NeedsOneOf(ids)) => {
+            // Of each way, what it lacks first: one question at a time.
+            let first = |id: &AnyId| lacks_of(*id, values).into_iter().next();
+            Value::Missing(vec![ids.iter().filter_map(first).flatten().collect()])
+        }
+    }
+}
+
+/// What is lacking for a quantity that is not known: itself, or what its rule lacks.
+fn lacks_of(id: AnyId, values: &Values) -> Vec<Lack> {
+    match values.of(id) {
+        Value::Missing(missing) if !missing.is_empty() => missing.clone(),
+        _ => vec![vec![id]],
     }
 }
 

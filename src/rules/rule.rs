@@ -19,6 +19,8 @@ pub struct Need {
 pub enum Fault {
     /// In this case the rule needs quantities it can otherwise do without.
     Needs(Vec<AnyId>),
+    /// In this case any one of these would do.
+    NeedsOneOf(Vec<AnyId>),
     /// The formula has no answer for these numbers.
     Impossible(Impossible),
 }
@@ -38,6 +40,9 @@ pub struct Caution {
     pub says: &'static str,
 }
 
+/// Runs a physics function on what is known; SI units.
+type Find = dyn Fn(&Values) -> Result<f64, Fault> + Send + Sync;
+
 /// How one quantity is found from others.
 pub struct Rule {
     /// What it finds.
@@ -56,7 +61,7 @@ pub struct Rule {
     pub source: &'static str,
     /// What to say when it is stretched.
     pub cautions: &'static [Caution],
-    find: Box<dyn Fn(&Values) -> Result<f64, Fault> + Send + Sync>,
+    find: Box<Find>,
 }
 
 impl Rule {

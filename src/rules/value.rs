@@ -106,6 +106,14 @@ impl Values {
         self.of(id).si()
     }
 
+    /// Where the number of a quantity came from, if known.
+    pub fn origin(&self, id: impl Into<AnyId>) -> Option<Origin> {
+        match self.of(id) {
+            Value::Known(known) => Some(known.origin),
+            Value::Missing(_) | Value::Invalid(_) => None,
+        }
+    }
+
     /// The typed number of a quantity, if known.
     pub fn get<Q: Measure>(&self, id: Id<Q>) -> Option<Q> {
         self.si(id).map(Q::from_si)

@@ -11,7 +11,7 @@ fn label(id: crate::quantity::AnyId) -> &'static str {
 }
 
 /// Why a given number cannot be meant.
-pub(super) fn impossible_given(entry: &Entry) -> String {
+pub fn impossible_given(entry: &Entry) -> String {
     let (low, high) = entry.possible;
     // The bounds are shown in the units a reader would type.
     let shown = |si: f64| crate::quantity::show_plain(entry, si);
@@ -30,14 +30,17 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::NoContact => {
             "Nothing touches the ground: say how many tracks, wheels or skis there are."
         }
+        Impossible::LineContact => {
+            "A wheel that does not squash touches along a line only, which is no area: measure the tyre squash under load."
+        }
         Impossible::SquashPastAxle => {
             "The tyre squash must be less than half the wheel diameter, or the axle would be underground."
         }
         Impossible::TipsOver => {
             "The load falls outside the contact: the machine tips over before any pressure can be found."
         }
-        Impossible::MixedGear => {
-            "The pressure under the low end is only known for tracks alone; wheels or skis share the load in another way."
+        Impossible::NotTracksAlone => {
+            "How the load spreads from end to end is only known for a machine on tracks alone: wheels and skis share the load in another way."
         }
         Impossible::Centred => {
             "The load bears down exactly in the middle, so no end is near to lifting."

@@ -6,9 +6,12 @@
     reason = "a test may be blunt: what it trips over is its own failure"
 )]
 
+mod commands;
 mod imports;
 mod sheet_broken;
 mod sheet_edit;
 mod sheet_file;
 mod sheet_history;
 mod sheet_sums;
+mod numbers;
+mod units;

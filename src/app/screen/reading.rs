@@ -79,6 +79,11 @@ impl Reading {
         Self { marks, ..self }
     }
 
+    /// Throws away what was drawn from another build.
+    pub fn forget_drawn(&mut self) {
+        self.marks.curves.clear();
+    }
+
     /// Acts on a message.
     pub fn update(&mut self, message: Message, settings: &Settings) -> Action {
         match message {
@@ -108,6 +113,9 @@ impl Reading {
                 self.marks.guesses.entry(key).or_default().perform(act, &settings.units);
             }
             page::Message::Curve(_, curve::Act::Field(event)) => return Action::Field(event),
+            page::Message::Curve(line, curve::Act::Table) => {
+                return self.page(page::Message::Working(format!("curve:{line}")), settings);
+            }
             page::Message::Follow(target) => return self.follow(target),
         }
         Action::None
@@ -127,8 +135,8 @@ impl Reading {
     }
 
     /// Draws the curves anew where the build, the units or the light have changed.
-    pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings) {
-        curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings);
+    pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings, dark: bool) {
+        curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings, dark);
     }
 
     /// The page, its margin beside it or, on a narrow window, under it.

@@ -1,5 +1,8 @@
 //! `calculator`: numbers to change, numbers found, and the working.
 
+use crate::lesson::fields::Fields;
+use crate::lesson::known::{self, Wanted};
+use crate::lesson::place::{Fault, Report};
 use crate::quantity::AnyId;
 
 /// Numbers to change, numbers found, and the working.
@@ -13,4 +16,45 @@ pub struct Calculator {
     pub find: Vec<AnyId>,
     /// Numbers shown but not changed here.
     pub freeze: Vec<AnyId>,
+}
+
+/// The most numbers a calculator lets the reader change: more than four hide each other's effect.
+const MOST: usize = 4;
+
+pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Calculator> {
+    fields.allow(&["title", "change", "find", "freeze"], report);
+    let calculator = Calculator {
+        title: fields.text("title", report).map(|title| title.value),
+        change: some(fields, "change", Wanted::Given, report)?,
+        find: some(fields, "find", Wanted::Found, report)?,
+        freeze: known::ids(fields, "freeze", Wanted::Any, report),
+    };
+    if calculator.change.len() > MOST {
+        let many = format!("{} numbers to change", calculator.change.len());
+        report.add(fields.place("change"), Fault::new(many, format!("at most {MOST}")));
+    }
+    for (name, ids) in [("find", &calculator.find), ("freeze", &calculator.freeze)] {
+        for id in ids.iter().filter(|id| calculator.change.contains(id)) {
+            let fault = Fault::new(
+                format!("\"{id}\" stands in both change and {name}"),
+                "a number either changed or shown",
+            );
+            report.add(fields.place(name), fault);
+        }
+    }
+    Some(calculator)
+}
+
+/// Quantities of which there must be at least one.
+fn some(fields: &Fields, name: &str, wanted: Wanted, report: &mut Report) -> Option<Vec<AnyId>> {
+    let before = report.count();
+    let ids = known::ids(fields, name, wanted, report);
+    if ids.is_empty() && report.count() == before {
+        if fields.has(name) {
+            report.add(fields.place(name), Fault::new(format!("{name} is empty"), "a quantity"));
+        } else {
+            fields.missing(name, "a list of quantity ids: [\"mass\"]", report);
+        }
+    }
+    (!ids.is_empty()).then_some(ids)
 }

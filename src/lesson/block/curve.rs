@@ -1,6 +1,9 @@
 //! `curve`: a found number against a given one.
 
-use crate::quantity::AnyId;
+use crate::lesson::fields::Fields;
+use crate::lesson::known::{self, Wanted};
+use crate::lesson::place::{Fault, Report};
+use crate::quantity::{AnyId, Entry, catalogue};
 
 /// A found number against a given one.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,4 +22,68 @@ pub struct Curve {
     pub log: bool,
     /// Quantities of the dimension of `find`, drawn as lines across.
     pub limits: Vec<AnyId>,
+}
+
+const FIELDS: &[&str] = &["title", "find", "against", "from", "to", "scale", "limits"];
+
+pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
+    fields.allow(FIELDS, report);
+    let find = known::quantity(fields, "find", Wanted::Found, report);
+    let against = known::quantity(fields, "against", Wanted::Given, report);
+    let (find, against) = (find?, against?);
+    let curve = Curve {
+        title: fields.text("title", report).map(|title| title.value),
+        find: find.id,
+        against: against.id,
+        from: end(fields, "from", against, report),
+        to: end(fields, "to", against, report),
+        log: is_log(fields, report),
+        limits: known::ids(fields, "limits", Wanted::Any, report),
+    };
+    if find.id == against.id {
+        let fault = Fault::new(format!("\"{}\" against itself", find.id), "another quantity");
+        report.add(fields.place("against"), fault);
+    }
+    check_range(&curve, against, fields, report);
+    for limit in curve.limits.iter().filter_map(|id| catalogue::find(id.name())) {
+        if limit.dimension != find.dimension {
+            let fault = Fault::new(
+                format!("\"{}\" is {}", limit.id, limit.dimension.in_words()),
+                format!("{}, as \"{}\" is", find.dimension.in_words(), find.id),
+            );
+            report.add(fields.place("limits"), fault);
+        }
+    }
+    Some(curve)
+}
+
+fn end(fields: &Fields, name: &str, entry: &Entry, report: &mut Report) -> Option<f64> {
+    let text = fields.text(name, report)?;
+    known::amount(&text, entry, report)
+}
+
+fn is_log(fields: &Fields, report: &mut Report) -> bool {
+    let Some(scale) = fields.text("scale", report) else { return false };
+    if !["linear", "log"].contains(&scale.value.as_str()) {
+        let fault = Fault::new(format!("unknown scale \"{}\"", scale.value), "linear or log");
+        let nearest = catalogue::nearest_of(&scale.value, ["linear", "log"]);
+        report.add(scale.at, fault.nearest(nearest));
+    }
+    scale.value == "log"
+}
+
+fn check_range(curve: &Curve, against: &Entry, fields: &Fields, report: &mut Report) {
+    let from = curve.from.unwrap_or(against.usual.0);
+    let to = curve.to.unwrap_or(against.usual.1);
+    let place = if fields.has("from") { "from" } else { "to" };
+    if from >= to {
+        let fault = Fault::new("the curve ends before it starts", "from smaller than to");
+        report.add(fields.place(place), fault);
+    } else if curve.log && from <= 0.0 {
+        let fault = Fault::new(
+            "a logarithmic scale has no zero and nothing below",
+            "a from larger than zero",
+        );
+        report.add(fields.place(place), fault);
+    }
 }

@@ -1,7 +1,10 @@
 //! `guess`: a question answered before the number is shown, with the reader's own numbers.
 
 use crate::lesson::document::Span;
-use crate::quantity::AnyId;
+use crate::lesson::fields::{Fields, Text};
+use crate::lesson::known::{self, Wanted};
+use crate::lesson::place::{Fault, Report};
+use crate::quantity::{AnyId, Dimension, Entry, catalogue};
 
 /// A question answered before the number is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -102,4 +105,183 @@ pub enum SlipValue {
     Is(Reference),
     /// So many times the right number.
     Times(f64),
+}
+
+const KINDS: [&str; 3] = ["choice", "direction", "number"];
+
+pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Guess> {
+    let question = fields.required("question", report).map(|text| text.spans(report));
+    let why = fields.required("why", report).map(|text| text.spans(report));
+    let kind = fields.required("kind", report)?;
+    let kind = match kind.value.as_str() {
+        "choice" => choice(fields, report),
+        "direction" => direction(fields, report),
+        "number" => number(fields, report),
+        other => {
+            let fault = Fault::new(format!("unknown kind \"{other}\""), KINDS.join(", "));
+            report.add(kind.at, fault.nearest(catalogue::nearest_of(other, KINDS)));
+            None
+        }
+    };
+    Some(Guess { key: String::new(), question: question?, kind: kind?, why: why? })
+}
+
+fn choice(fields: &Fields, report: &mut Report) -> Option<GuessKind> {
+    fields.allow(&["question", "kind", "why", "choice"], report);
+    let tables = fields.tables("a choice", "choice", report);
+    let choices: Vec<_> = tables.iter().filter_map(|table| one_choice(table, report)).collect();
+    if tables.len() < 2 {
+        let fault = Fault::new(
+            format!("a guess with {} to choose from", tables.len()),
+            "two or more tables that start with [[choice]]",
+        );
+        report.add(fields.at(), fault);
+    }
+    let right = choices.iter().filter(|choice| choice.right).count();
+    if right != 1 && choices.len() == tables.len() {
+        let fault = Fault::new(
+            format!("a guess with {right} right choices"),
+            "right = true in exactly one [[choice]]",
+        );
+        report.add(fields.at(), fault);
+    }
+    Some(GuessKind::Choice(choices))
+}
+
+fn one_choice(fields: &Fields, report: &mut Report) -> Option<Choice> {
+    fields.allow(&["text", "right", "idea", "reply"], report);
+    let text = fields.required("text", report);
+    let right = fields.truth("right", report).unwrap_or(false);
+    let (idea, reply) = if right {
+        (fields.text("idea", report), fields.text("reply", report))
+    } else {
+        (fields.required("idea", report), fields.required("reply", report))
+    };
+    Some(Choice {
+        text: text?.spans(report),
+        right,
+        idea: idea.map(|idea| idea.value),
+        reply: reply.map(|reply| reply.spans(report)).unwrap_or_default(),
+    })
+}
+
+fn direction(fields: &Fields, report: &mut Report) -> Option<GuessKind> {
+    fields.allow(&["question", "kind", "why", "answer", "reply"], report);
+    let text = fields.required("answer", report)?;
+    let Some(answer) = Direction::named(&text.value) else {
+        let fault = Fault::new(format!("unknown answer \"{}\"", text.value), "up, same or down");
+        let names = Direction::ALL.map(Direction::name);
+        report.add(text.at, fault.nearest(catalogue::nearest_of(&text.value, names)));
+        return None;
+    };
+    if !fields.has("reply") {
+        fields.missing("reply", "a table [reply] with a text for each wrong answer", report);
+    }
+    let table = fields.table("a reply", "reply", report)?;
+    let wrong: Vec<_> = Direction::ALL.into_iter().filter(|way| *way != answer).collect();
+    let names: Vec<_> = wrong.iter().map(|way| way.name()).collect();
+    table.allow(&names, report);
+    let mut replies = Vec::new();
+    for way in wrong {
+        if let Some(text) = table.required(way.name(), report) {
+            replies.push((way, text.spans(report)));
+        }
+    }
+    Some(GuessKind::Direction { answer, replies })
+}
+
+impl Direction {
+    /// All three.
+    pub const ALL: [Self; 3] = [Self::Up, Self::Same, Self::Down];
+
+    /// As lessons write it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Up => "up",
+            Self::Same => "same",
+            Self::Down => "down",
+        }
+    }
+
+    fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|way| way.name() == name)
+    }
+}
+
+fn number(fields: &Fields, report: &mut Report) -> Option<GuessKind> {
+    let names = ["question", "kind", "why", "answer", "quantity", "tolerance", "slip"];
+    fields.allow(&names, report);
+    let entry = known::quantity(fields, "quantity", Wanted::Any, report)?;
+    let answer = fields.required("answer", report);
+    let answer = answer.and_then(|text| reference(&text, entry, report));
+    let tolerance = fields.required("tolerance", report);
+    let tolerance = tolerance.and_then(|text| self::tolerance(&text, entry, report));
+    let tables = fields.tables("a slip", "slip", report);
+    let slips = tables.iter().filter_map(|table| slip(table, entry, report)).collect();
+    Some(GuessKind::Number { answer: answer?, quantity: entry.id, tolerance: tolerance?, slips })
+}
+
+fn slip(fields: &Fields, entry: &Entry, report: &mut Report) -> Option<Slip> {
+    fields.allow(&["value", "factor", "idea", "reply"], report);
+    let idea = fields.required("idea", report);
+    let reply = fields.required("reply", report);
+    let value = match (fields.text("value", report), fields.number("factor", report)) {
+        (Some(text), None) => reference(&text, entry, report).map(SlipValue::Is),
+        (None, Some(1.0)) => {
+            let fault = Fault::new("a factor of 1 is the right answer", "another factor");
+            report.add(fields.place("factor"), fault);
+            None
+        }
+        (None, Some(factor)) => Some(SlipValue::Times(factor)),
+        (Some(_), Some(_)) => {
+            let fault = Fault::new("a slip with both a value and a factor", "one of the two");
+            report.add(fields.place("factor"), fault);
+            None
+        }
+        (None, None) => {
+            if !fields.has("value") && !fields.has("factor") {
+                fields.missing("value", "a value or a factor of the right answer", report);
+            }
+            None
+        }
+    };
+    Some(Slip { value: value?, idea: idea?.value, reply: reply?.spans(report) })
+}
+
+/// `live:ground-pressure`, or a number with its unit.
+fn reference(text: &Text, entry: &Entry, report: &mut Report) -> Option<Reference> {
+    let Some(name) = text.value.strip_prefix("live:") else {
+        return known::amount(text, entry, report).map(Reference::Si);
+    };
+    let other = known::noted(known::entry(name, Wanted::Any), text.at, report)?;
+    if other.dimension != entry.dimension {
+        let fault = Fault::new(
+            format!("\"{}\" is {}", other.id, other.dimension.in_words()),
+            format!("{}, as \"{}\" is", entry.dimension.in_words(), entry.id),
+        );
+        report.add(text.at, fault);
+        return None;
+    }
+    Some(Reference::Live(other.id))
+}
+
+fn tolerance(text: &Text, entry: &Entry, report: &mut Report) -> Option<Tolerance> {
+    let tolerance = match text.value.trim().strip_suffix('%') {
+        Some(share) => share.trim().parse().ok().map(|share: f64| Tolerance::Share(share / 100.0)),
+        // A reading has a zero of its own, so a difference cannot be read as one.
+        None if entry.dimension == Dimension::Temperature => None,
+        None => known::amount(text, entry, report).map(Tolerance::Si),
+    };
+    match tolerance {
+        Some(Tolerance::Share(near) | Tolerance::Si(near)) if near > 0.0 && near.is_finite() => {}
+        _ => {
+            let fault = Fault::new(
+                format!("\"{}\" is no tolerance", text.value),
+                "a share of the answer such as \"5 %\", or an amount above zero",
+            );
+            report.add(text.at, fault);
+            return None;
+        }
+    }
+    tolerance
 }

@@ -23,6 +23,10 @@ pub enum Missed {
 /// The spelling fits no unit of the dimension, or several.
 pub fn find(entry: &Entry, text: &str) -> Result<&'static Unit, Missed> {
     let own = || UNITS.iter().filter(|unit| is_of(unit, entry));
+    // The symbols the program itself writes are looked up on every number shown.
+    if let Some(unit) = own().find(|unit| unit.symbol == text) {
+        return Ok(unit);
+    }
     match matching(own(), text).as_slice() {
         [] => {}
         [unit] => return Ok(unit),
@@ -33,6 +37,11 @@ pub fn find(entry: &Entry, text: &str) -> Result<&'static Unit, Missed> {
         Some(unit) => Missed::Other(unit),
         None => Missed::Unknown(nearest(own(), text)),
     })
+}
+
+/// Whether a text says percent.
+pub fn is_percent(text: &str) -> bool {
+    !matching(UNITS.iter().filter(|unit| unit.symbol == "%"), text).is_empty()
 }
 
 fn is_of(unit: &Unit, entry: &Entry) -> bool {

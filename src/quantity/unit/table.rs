@@ -157,7 +157,7 @@ pub(super) static UNITS: &[Unit] = &[
     // Speed of turning
     both("rad/s", &["rad/sec"], AngularSpeed, 1.0).on_request(),
     both("°/s", &["deg/s", "degrees/s"], AngularSpeed, PI / 180.0).on_request(),
-    both("rpm", &["r/min", "rev/min", "revs/min", "1/min"], AngularSpeed, PI / 30.0),
+    both("rpm", &["r/min", "rev/min", "revs/min"], AngularSpeed, PI / 30.0),
     // Acceleration
     metric("m/s²", &["m/s/s"], Acceleration, 1.0),
     imperial("ft/s²", &["ft/s/s"], Acceleration, FOOT),

@@ -1,0 +1,79 @@
+//! The window: shell, screens, lesson blocks, widgets and theme. iced is used here alone.
+
+pub mod block;
+pub mod desk;
+mod document;
+mod files;
+mod focus;
+mod keys;
+mod page;
+mod question;
+mod rail;
+pub mod screen;
+pub mod settings;
+pub mod shell;
+mod strip;
+pub mod theme;
+mod widget;
+
+use std::path::{Path, PathBuf};
+use std::sync::Mutex;
+
+use directories::ProjectDirs;
+use iced::{Settings as Window, window};
+
+use crate::lesson::{Folder, Shipped, Source};
+use settings::Settings;
+use shell::{App, Folders, Start};
+
+/// Opens the window on a build, or on the demo build, and stays until it is closed.
+///
+/// Lessons come from `lessons` if a folder is named, else from those shipped inside the program.
+///
+/// # Errors
+/// When no window can be opened: no display, no graphics.
+pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::Error> {
+    let folders = folders();
+    let (width, height) = Settings::load(&folders.settings).window;
+    let source: Box<dyn Source + Send + Sync> = match lessons {
+        Some(folder) => Box::new(Folder(folder.to_owned())),
+        None => Box::new(Shipped),
+    };
+    // iced may ask for the first state again; it then gets a fresh one from the shipped lessons.
+    let start = Mutex::new(Some(Start { build, source, folders: folders.clone() }));
+    let boot = move || {
+        let first = start.lock().ok().and_then(|mut start| start.take());
+        App::new(first.unwrap_or_else(|| Start {
+            build: None,
+            source: Box::new(Shipped),
+            folders: folders.clone(),
+        }))
+    };
+    let mut program = iced::application(boot, App::update, App::view)
+        .title(App::title)
+        .theme(App::theme)
+        .scale_factor(App::scale)
+        .subscription(App::subscription)
+        .settings(Window { antialiasing: true, default_font: theme::REGULAR, ..Window::default() })
+        .window(window::Settings {
+            size: (width, height).into(),
+            min_size: Some((360.0, 480.0).into()),
+            exit_on_close_request: false,
+            ..window::Settings::default()
+        });
+    for font in theme::FONTS {
+        program = program.font(font);
+    }
+    program.run()
+}
+
+/// The folders of this user, or folders of the working directory where the system has none.
+fn folders() -> Folders {
+    match ProjectDirs::from("", "", "heftwise") {
+        Some(dirs) => Folders {
+            settings: dirs.config_dir().to_owned(),
+            recovery: dirs.data_local_dir().join("recovery"),
+        },
+        None => Folders { settings: ".heftwise".into(), recovery: ".heftwise/recovery".into() },
+    }
+}

@@ -1,0 +1,202 @@
+//! What lies over a plot: its words, what the pointer reads, and the dot being dragged.
+
+use iced::mouse::{self, Cursor, Interaction};
+use iced::widget::canvas::{self, Action, Frame, Geometry, Path, Program, Stroke, Text};
+use iced::{Event, Point, Rectangle, Renderer, Theme, alignment, touch};
+
+use super::READING;
+use crate::app::theme::{REGULAR, SEMIBOLD, ink, size};
+use crate::app::widget::field::{self, Act};
+use crate::plot::{Anchor, Layout, PlotSpec, readings, texts};
+use crate::quantity::AnyId;
+
+/// How near to the dot, in pixels, a press takes hold of it.
+const HOLD: f32 = 18.0;
+
+/// The words and the pointer over a plot.
+pub struct Overlay<'a> {
+    /// What the plot shows.
+    pub spec: &'a PlotSpec,
+    /// The gesture a drag belongs to.
+    pub place: String,
+    /// The quantity along the foot.
+    pub against: AnyId,
+}
+
+/// Where the pointer is, and whether it holds the dot.
+#[derive(Debug, Default)]
+pub struct Pointer {
+    at: Option<Point>,
+    holds: bool,
+}
+
+impl Overlay<'_> {
+    fn layout(&self, bounds: Rectangle) -> Layout {
+        Layout::new((bounds.width, bounds.height - READING), size::SMALL)
+    }
+
+    /// The place on the plot under a point of the canvas.
+    fn on_plot(point: Point) -> (f32, f32) {
+        (point.x, point.y - READING)
+    }
+
+    fn near_dot(&self, layout: &Layout, point: Point) -> bool {
+        self.spec.dots.first().is_some_and(|dot| {
+            let (x, y) = layout.to_screen(self.spec, (dot.x, dot.y));
+            Point::new(x, y + READING).distance(point) <= HOLD
+        })
+    }
+
+    fn event(&self, act: Act) -> field::Event {
+        field::Event { place: self.place.clone(), id: self.against, act }
+    }
+
+    /// The number along the foot under a point, SI, kept within the axis.
+    fn slid(&self, layout: &Layout, point: Point) -> f64 {
+        let (x, _) = layout.from_screen(self.spec, Self::on_plot(point));
+        let axis = &self.spec.x;
+        let x = x.clamp(axis.from, axis.to);
+        // Three figures: a drag leaves a number a person would write.
+        let size = if x == 0.0 { 1.0 } else { 10f64.powf(x.abs().log10().floor() - 2.0) };
+        axis.unit.to_si((x / size).round() * size)
+    }
+}
+
+impl Program<field::Event> for Overlay<'_> {
+    type State = Pointer;
+
+    fn update(
+        &self,
+        pointer: &mut Pointer,
+        event: &Event,
+        bounds: Rectangle,
+        cursor: Cursor,
+    ) -> Option<Action<field::Event>> {
+        let layout = self.layout(bounds);
+        match event {
+            Event::Mouse(mouse::Event::ButtonPressed(mouse::Button::Left))
+            | Event::Touch(touch::Event::FingerPressed { .. }) => {
+                let point = cursor.position_in(bounds)?;
+                self.near_dot(&layout, point).then(|| {
+                    pointer.holds = true;
+                    Action::capture()
+                })
+            }
+            Event::Mouse(mouse::Event::CursorMoved { .. })
+            | Event::Touch(touch::Event::FingerMoved { .. }) => {
+                let was = pointer.at;
+                pointer.at = cursor.position_in(bounds);
+                if pointer.holds {
+                    let point = cursor.position_from(bounds.position())?;
+                    let act = Act::Slid(self.slid(&layout, point));
+                    return Some(Action::publish(self.event(act)).and_capture());
+                }
+                (was != pointer.at).then(Action::request_redraw)
+            }
+            Event::Mouse(mouse::Event::ButtonReleased(mouse::Button::Left))
+            | Event::Touch(touch::Event::FingerLifted { .. } | touch::Event::FingerLost { .. })
+                if pointer.holds =>
+            {
+                pointer.holds = false;
+                Some(Action::publish(self.event(Act::Settled)).and_capture())
+            }
+            _ => None,
+        }
+    }
+
+    fn draw(
+        &self,
+        pointer: &Pointer,
+        renderer: &Renderer,
+        theme: &Theme,
+        bounds: Rectangle,
+        _cursor: Cursor,
+    ) -> Vec<Geometry> {
+        let ink = ink(theme);
+        let layout = self.layout(bounds);
+        let mut frame = Frame::new(renderer, bounds.size());
+        for placed in texts(self.spec, &layout) {
+            frame.fill_text(Text {
+                content: placed.text,
+                position: Point::new(placed.x, placed.y + READING),
+                color: ink.text,
+                size: size::SMALL.into(),
+                font: REGULAR,
+                align_x: match placed.anchor {
+                    Anchor::Start => iced::widget::text::Alignment::Left,
+                    Anchor::Middle => iced::widget::text::Alignment::Center,
+                    Anchor::End => iced::widget::text::Alignment::Right,
+                },
+                align_y: alignment::Vertical::Center,
+                ..Text::default()
+            });
+        }
+        if let Some(point) = pointer.at {
+            self.read(&mut frame, &layout, point, theme);
+        }
+        vec![frame.into_geometry()]
+    }
+
+    fn mouse_interaction(
+        &self,
+        pointer: &Pointer,
+        bounds: Rectangle,
+        cursor: Cursor,
+    ) -> Interaction {
+        let near = cursor
+            .position_in(bounds)
+            .is_some_and(|point| self.near_dot(&self.layout(bounds), point));
+        match (pointer.holds, near) {
+            (true, _) => Interaction::Grabbing,
+            (false, true) => Interaction::Grab,
+            (false, false) => Interaction::default(),
+        }
+    }
+}
+
+impl Overlay<'_> {
+    /// A hairline at the pointer, the curve's value there, and both in words above the plot.
+    fn read(&self, frame: &mut Frame, layout: &Layout, point: Point, theme: &Theme) {
+        let (x, y) = Self::on_plot(point);
+        if !layout.plot.holds(x, y) {
+            return;
+        }
+        let ink = ink(theme);
+        let (value, _) = layout.from_screen(self.spec, (x, y));
+        let plot = layout.plot;
+        let hairline = Path::line(
+            Point::new(x, plot.y + READING),
+            Point::new(x, plot.bottom() + READING),
+        );
+        frame.stroke(&hairline, Stroke::default().with_color(ink.soft).with_width(1.0));
+        let axis = &self.spec.x;
+        let at = axis.entry.label;
+        let shown = crate::quantity::Units::default()
+            .show_in(axis.entry, axis.unit.to_si(value), axis.unit.symbol)
+            .map_or_else(|_| String::new(), |shown| shown.to_string());
+        let mut words = format!("At {at} {shown}: ");
+        match readings(self.spec, value).first() {
+            Some(reading) => {
+                let (x, y) = layout.to_screen(self.spec, (value, reading.y));
+                let dot = Path::circle(Point::new(x, y + READING), 4.0);
+                frame.stroke(&dot, Stroke::default().with_color(ink.text).with_width(1.5));
+                words.push_str(&reading.text);
+            }
+            None => words.push_str("no answer"),
+        }
+        frame.fill_text(Text {
+            content: words,
+            position: Point::new(bounds_right(layout), READING / 2.0),
+            color: ink.text,
+            size: size::SMALL.into(),
+            font: SEMIBOLD,
+            align_x: iced::widget::text::Alignment::Right,
+            align_y: alignment::Vertical::Center,
+            ..canvas::Text::default()
+        });
+    }
+}
+
+fn bounds_right(layout: &Layout) -> f32 {
+    layout.plot.right()
+}

@@ -1,0 +1,62 @@
+//! Opening and saving from the window: dialogs, and the sheet's own loading and saving.
+
+use std::path::{Path, PathBuf};
+
+use iced::Task;
+
+use crate::app::desk::Desk;
+use crate::app::shell::Message;
+use crate::sheet::{History, Sheet, demo, file};
+
+/// Asks which build to open.
+pub fn choose() -> Task<Message> {
+    let dialog = rfd::AsyncFileDialog::new()
+        .set_title("Open a build")
+        .add_filter("Builds", &["toml"])
+        .pick_file();
+    Task::perform(dialog, |picked| match picked {
+        Some(file) => Message::Picked(file.path().to_owned()),
+        None => Message::NothingPicked,
+    })
+}
+
+/// Asks where to save the build.
+pub fn choose_new(desk: &Desk) -> Task<Message> {
+    let name: String = desk
+        .name()
+        .to_lowercase()
+        .chars()
+        .map(|letter| if letter.is_alphanumeric() { letter } else { '-' })
+        .collect();
+    let mut dialog = rfd::AsyncFileDialog::new()
+        .set_title("Save the build as")
+        .add_filter("Builds", &["toml"])
+        .set_file_name(format!("{name}.toml"));
+    if let Some(folder) = desk.path.as_deref().and_then(Path::parent) {
+        dialog = dialog.set_directory(folder);
+    }
+    Task::perform(dialog.save_file(), |picked| match picked {
+        Some(file) => Message::SavePicked(with_ending(file.path().to_owned())),
+        None => Message::NothingPicked,
+    })
+}
+
+fn with_ending(path: PathBuf) -> PathBuf {
+    if path.extension().is_some() { path } else { path.with_extension("toml") }
+}
+
+/// Reads a build onto a desk.
+///
+/// # Errors
+/// Why it cannot be read, in words.
+pub fn open(path: &Path) -> Result<Desk, String> {
+    let loaded = file::load(path).map_err(|error| error.to_string())?;
+    let history = History::opened(loaded.sheet);
+    Ok(Desk::new(history, Some(path.to_owned()), Some(loaded.stamp)))
+}
+
+/// Puts a demo build on a desk; it has no file until it is saved.
+pub fn open_demo(id: &str) -> Option<Desk> {
+    let sheet = Sheet::read(demo::find(id)?.text).ok()?;
+    Some(Desk::new(History::opened(sheet), None, None))
+}

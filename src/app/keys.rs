@@ -1,0 +1,77 @@
+//! What a key does when no control wants it.
+
+use iced::keyboard::key::{Code, Key, Named, Physical};
+use iced::keyboard::{Event, Modifiers};
+
+use crate::app::question::{Next, Question};
+use crate::app::screen::Place;
+use crate::app::shell::Message;
+
+/// How a key moves the page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Scroll {
+    /// A few lines.
+    Lines(i8),
+    /// Most of a page.
+    Pages(i8),
+    /// To the top.
+    Top,
+    /// To the end.
+    End,
+}
+
+/// The message of a key, if it has one.
+pub fn message(event: &Event, question: Option<&Question>) -> Option<Message> {
+    let Event::KeyPressed { key, physical_key, modifiers, .. } = event else { return None };
+    if let Key::Named(Named::Tab) = key {
+        return Some(Message::Focus { back: modifiers.shift() });
+    }
+    if let Key::Named(Named::Escape) = key {
+        return Some(Message::QuestionClosed);
+    }
+    if question.is_some() {
+        return None;
+    }
+    if modifiers.command() {
+        return command(key, *physical_key, *modifiers);
+    }
+    let Key::Named(named) = key else { return None };
+    match (named, modifiers.alt()) {
+        (Named::ArrowLeft, true) => Some(Message::Turn { back: true }),
+        (Named::ArrowRight, true) => Some(Message::Turn { back: false }),
+        (Named::F1, _) => Some(Message::KeysTurned),
+        (Named::PageDown, false) => Some(Message::Scroll(Scroll::Pages(1))),
+        (Named::PageUp, false) => Some(Message::Scroll(Scroll::Pages(-1))),
+        (Named::Space, false) => {
+            Some(Message::Scroll(Scroll::Pages(if modifiers.shift() { -1 } else { 1 })))
+        }
+        (Named::ArrowDown, false) => Some(Message::Scroll(Scroll::Lines(1))),
+        (Named::ArrowUp, false) => Some(Message::Scroll(Scroll::Lines(-1))),
+        (Named::Home, false) => Some(Message::Scroll(Scroll::Top)),
+        (Named::End, false) => Some(Message::Scroll(Scroll::End)),
+        _ => None,
+    }
+}
+
+fn command(key: &Key, physical: Physical, modifiers: Modifiers) -> Option<Message> {
+    let latin = key.to_latin(physical);
+    match (latin?, modifiers.shift()) {
+        ('o', _) => Some(Message::Open),
+        ('s', false) => Some(Message::Save),
+        ('s', true) => Some(Message::SaveAs),
+        ('z', false) => Some(Message::Undo),
+        ('z', true) | ('y', _) => Some(Message::Redo),
+        ('u', _) => Some(Message::OtherUnits),
+        ('d', _) => Some(Message::OtherLight),
+        ('n', _) => Some(Message::New),
+        ('w' | 'q', _) => Some(Message::Leave(Next::Close)),
+        ('1', _) => Some(Message::Go(Place::Contents)),
+        ('2', _) => Some(Message::Go(Place::BuildSheet)),
+        ('3', _) => Some(Message::Go(Place::WalkRound)),
+        ('+' | '=', _) => Some(Message::Text(true)),
+        ('-', _) => Some(Message::Text(false)),
+        ('0', _) => Some(Message::TextUsual),
+        _ if physical == Physical::Code(Code::NumpadAdd) => Some(Message::Text(true)),
+        _ => None,
+    }
+}

@@ -1,0 +1,157 @@
+//! What the program asks before it would lose something, and the sheet of keys: a card over the
+//! page.
+
+use std::path::PathBuf;
+
+use iced::widget::{Column, column, container, opaque, row, stack, text};
+use iced::{Background, Color, Element, Fill};
+
+use crate::app::shell::Message;
+use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, pressable};
+
+/// What is asked.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Question {
+    /// The build is not saved, and this would put it away.
+    Unsaved(Next),
+    /// The file was changed by another program since it was read.
+    ChangedOnDisk,
+    /// Changes that were not saved were found.
+    Recover(PathBuf),
+    /// A link leads out of the program.
+    Web(String),
+    /// Something went wrong.
+    Told(String),
+    /// The sheet of keys.
+    Keys,
+}
+
+/// What to do once the build is put away.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Next {
+    /// Close the window.
+    Close,
+    /// Choose a file to open.
+    Open,
+    /// Open this file.
+    OpenPath(PathBuf),
+    /// Open a demo build.
+    Demo(&'static str),
+    /// Start a blank build.
+    Blank,
+}
+
+/// The keys, and what they do.
+pub const KEYS: &[(&str, &str)] = &[
+    ("Tab, Shift+Tab", "next or previous control"),
+    ("Enter or Space", "press the control in focus"),
+    ("↑ ↓ in a number", "one step; with Shift, ten"),
+    ("Page Up, Page Down, ↑ ↓, Home, End", "move the page"),
+    ("Alt+← Alt+→", "previous or next lesson"),
+    ("Ctrl+1, 2, 3", "lessons, build sheet, walk-round"),
+    ("Ctrl+O, Ctrl+S, Ctrl+Shift+S", "open, save, save as"),
+    ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
+    ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
+    ("Ctrl+U, Ctrl+D", "metric or imperial; light, dark or as the system"),
+    ("F1", "this sheet; Esc puts it away"),
+];
+
+/// The page with a card over it.
+pub fn over<'a>(page: Element<'a, Message>, question: &'a Question) -> Element<'a, Message> {
+    let veil = container(container(card(question)).style(theme::block).padding(3.0 * UNIT).max_width(520))
+        .center(Fill)
+        .padding(2.0 * UNIT)
+        .style(|_| container::Style {
+            background: Some(Background::Color(Color { a: 0.55, ..Color::BLACK })),
+            ..Default::default()
+        });
+    stack![page, opaque(veil)].into()
+}
+
+fn card<'a>(question: &'a Question) -> Element<'a, Message> {
+    match question {
+        Question::Unsaved(next) => ask(
+            "This build is not saved",
+            "Save it before it is put away?".to_owned(),
+            vec![
+                ("Save", Kind::Main, Message::SaveThen(next.clone())),
+                ("Do not save", Kind::Plain, Message::Proceed(next.clone())),
+                ("Stay", Kind::Plain, Message::QuestionClosed),
+            ],
+        ),
+        Question::ChangedOnDisk => ask(
+            "The file has changed",
+            "Another program has changed this build's file since it was read here. Nothing has \
+             been written."
+                .to_owned(),
+            vec![
+                ("Save under another name", Kind::Main, Message::SaveAs),
+                ("Write over it", Kind::Plain, Message::SaveOver),
+                ("Read the file, drop my changes", Kind::Plain, Message::Reread),
+                ("Do nothing", Kind::Plain, Message::QuestionClosed),
+            ],
+        ),
+        Question::Recover(path) => ask(
+            "Changes were kept",
+            format!("The program ended before these changes to {} were saved.", path.display()),
+            vec![
+                ("Bring them back", Kind::Main, Message::Recover),
+                ("Throw them away", Kind::Plain, Message::RecoveryRefused),
+                ("Decide later", Kind::Plain, Message::QuestionClosed),
+            ],
+        ),
+        Question::Web(address) => ask(
+            "This leads out of Heftwise",
+            format!("The lesson points to {address}. Heftwise opens no network pages itself; copy the address to read it in your browser."),
+            vec![
+                ("Copy the address", Kind::Main, Message::Copy(address.clone())),
+                ("Stay here", Kind::Plain, Message::QuestionClosed),
+            ],
+        ),
+        Question::Told(words) => {
+            ask("This did not work", words.clone(), vec![("Close", Kind::Main, Message::QuestionClosed)])
+        }
+        Question::Keys => keys(),
+    }
+}
+
+fn ask<'a>(
+    title: &'a str,
+    words: String,
+    ways: Vec<(&'a str, Kind, Message)>,
+) -> Element<'a, Message> {
+    let ways = ways.into_iter().enumerate().map(|(place, (word, kind, message))| {
+        pressable(kind, text(word).size(size::LABEL))
+            .id(format!("answer:{place}"))
+            .on_press(message)
+            .into()
+    });
+    column![
+        text(title).size(size::MINOR).font(SEMIBOLD),
+        text(words).size(size::BODY).line_height(theme::LEADING).width(Fill),
+        iced::widget::Row::with_children(ways).spacing(UNIT).wrap().vertical_spacing(UNIT),
+    ]
+    .spacing(2.0 * UNIT)
+    .into()
+}
+
+fn keys<'a>() -> Element<'a, Message> {
+    let lines = KEYS.iter().map(|(keys, does)| {
+        row![
+            text(*keys).size(size::LABEL).font(SEMIBOLD).width(iced::Length::FillPortion(3)),
+            text(*does).size(size::LABEL).width(iced::Length::FillPortion(4)),
+        ]
+        .spacing(UNIT)
+        .into()
+    });
+    column![
+        text("Keys").size(size::MINOR).font(SEMIBOLD),
+        Column::with_children(lines).spacing(UNIT),
+        pressable(Kind::Main, text("Close").size(size::LABEL))
+            .id("answer:0")
+            .on_press(Message::QuestionClosed),
+    ]
+    .spacing(2.0 * UNIT)
+    .into()
+}

@@ -1,0 +1,223 @@
+//! The rail beside the page: the build on the desk, where to go, and how the page looks. On a
+//! narrow window it is a bar on top that opens.
+
+use std::path::Path;
+
+use iced::widget::{Column, Row, column, container, row, rule, scrollable, text};
+use iced::{Element, Fill, Length};
+
+use crate::app::desk::Desk;
+use crate::app::screen::Place;
+use crate::app::settings::{Daylight, Settings};
+use crate::app::shell::Message;
+use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, Pressable, pressable};
+use crate::app::widget::symbol;
+use crate::lesson::Lesson;
+use crate::quantity::{UnitSet, catalogue, catalogue::machine::MASS};
+
+/// The width of the rail.
+pub const WIDTH: f32 = 248.0;
+
+/// The rail beside the page.
+pub fn beside<'a>(
+    place: &Place,
+    lessons: &'a [Lesson],
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Message> {
+    container(
+        scrollable(container(inside(place, lessons, desk, settings)).padding(2.0 * UNIT))
+            .id("rail")
+            .style(theme::scroll)
+            .height(Fill),
+    )
+    .style(theme::panel)
+    .width(Length::Fixed(WIDTH))
+    .height(Fill)
+    .into()
+}
+
+/// The bar of a narrow window; `open` shows the rest of the rail under it.
+pub fn above<'a>(
+    open: bool,
+    place: &Place,
+    lessons: &'a [Lesson],
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Message> {
+    let word = if open { "Close" } else { "Menu" };
+    let bar = row![
+        button(word, Message::MenuTurned),
+        text(name(desk)).size(size::LABEL).font(SEMIBOLD).width(Fill),
+        button("Save", Message::Save),
+    ]
+    .spacing(UNIT)
+    .align_y(iced::Center);
+    let rest = open.then(|| {
+        scrollable(container(inside(place, lessons, desk, settings)).padding([UNIT, 0.0]))
+            .id("rail")
+            .style(theme::scroll)
+            .height(Length::Fixed(420.0))
+    });
+    container(column![bar, rest]).style(theme::panel).padding(UNIT).width(Fill).into()
+}
+
+fn button<'a>(word: &'a str, message: Message) -> Pressable<'a, Message> {
+    pressable(Kind::Plain, text(word).size(size::SMALL)).padding([5, 10]).on_press(message)
+}
+
+fn name(desk: &Desk) -> String {
+    let mark = if desk.history.is_changed_since_save() { " (not saved)" } else { "" };
+    format!("{}{mark}", desk.name())
+}
+
+fn inside<'a>(
+    place: &Place,
+    lessons: &'a [Lesson],
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Message> {
+    column![
+        text("Heftwise").size(size::MINOR).font(BOLD),
+        build(desk, settings),
+        rule::horizontal(1).style(theme::hairline),
+        ways(place, lessons),
+        rule::horizontal(1).style(theme::hairline),
+        look(settings),
+        rule::horizontal(1).style(theme::hairline),
+        recent(settings),
+        pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
+    ]
+    .spacing(2.0 * UNIT)
+    .into()
+}
+
+fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
+    let mass = catalogue::find(MASS.any().name())
+        .zip(desk.outcome.values.si(MASS))
+        .map(|(entry, si)| text(settings.units.show(entry, si).to_string()).size(size::LABEL));
+    let act = |word, message, can: bool| {
+        pressable(Kind::Plain, text(word).size(size::SMALL))
+            .padding([5, 9])
+            .on_press_maybe(can.then_some(message))
+            .into()
+    };
+    let acts = [
+        act("Open", Message::Open, true),
+        act("Save", Message::Save, !desk.sheet().is_read_only()),
+        act("Save as", Message::SaveAs, true),
+        act("Undo", Message::Undo, desk.history.can_undo()),
+        act("Redo", Message::Redo, desk.history.can_redo()),
+    ];
+    column![
+        text(desk.name()).size(size::BODY).font(SEMIBOLD),
+        row![
+            mass,
+            text(if desk.history.is_changed_since_save() { "not saved" } else { "saved" })
+                .size(size::SMALL)
+                .style(theme::soft),
+        ]
+        .spacing(UNIT)
+        .align_y(iced::Center),
+        desk.sheet().is_read_only().then(|| {
+            text("From a newer Heftwise: for reading alone.").size(size::SMALL).style(theme::warning)
+        }),
+        Row::with_children(acts).spacing(UNIT / 2.0).wrap().vertical_spacing(UNIT / 2.0),
+    ]
+    .spacing(UNIT)
+    .into()
+}
+
+fn ways<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
+    let way = |words: &'a str, to: Place, deep: bool| -> Element<'a, Message> {
+        pressable(
+            Kind::Line(*place == to),
+            text(words).size(size::LABEL).width(Fill).font(if *place == to {
+                SEMIBOLD
+            } else {
+                theme::REGULAR
+            }),
+        )
+        .padding(if deep { [6, 20] } else { [6, 10] })
+        .width(Fill)
+        .on_press(Message::Go(to))
+        .into()
+    };
+    let lessons = lessons
+        .iter()
+        .map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), true));
+    column![
+        way("Lessons", Place::Contents, false),
+        Column::with_children(lessons),
+        way("Build sheet", Place::BuildSheet, false),
+        way("Walk-round", Place::WalkRound, false),
+    ]
+    .into()
+}
+
+fn look<'a>(settings: &'a Settings) -> Element<'a, Message> {
+    let pick = |word: &'a str, chosen: bool, message: Message| -> Element<'a, Message> {
+        let font = if chosen { SEMIBOLD } else { theme::REGULAR };
+        pressable(Kind::Line(chosen), text(word).size(size::SMALL).font(font))
+            .padding([5, 8])
+            .on_press(message)
+            .into()
+    };
+    let set = settings.units.set;
+    let daylight = settings.daylight;
+    column![
+        row![
+            pick("Metric", set == UnitSet::Metric, Message::Set(UnitSet::Metric)),
+            pick("Imperial", set == UnitSet::Imperial, Message::Set(UnitSet::Imperial)),
+        ],
+        row![
+            pick("Light", daylight == Daylight::Day, Message::Light(Daylight::Day)),
+            pick("Dark", daylight == Daylight::Night, Message::Light(Daylight::Night)),
+            pick("As system", daylight == Daylight::Follow, Message::Light(Daylight::Follow)),
+        ],
+        row![
+            text(format!("Text {} %", settings.text_size)).size(size::SMALL).width(Fill),
+            button("Smaller", Message::Text(false)),
+            button("Larger", Message::Text(true)),
+        ]
+        .spacing(UNIT / 2.0)
+        .align_y(iced::Center),
+    ]
+    .spacing(UNIT / 2.0)
+    .into()
+}
+
+fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
+    let builds = settings.recent.iter().map(|path| {
+        pressable(Kind::Line(false), text(file_name(path)).size(size::SMALL).width(Fill))
+            .padding([4, 10])
+            .width(Fill)
+            .on_press(Message::OpenPath(path.clone()))
+            .into()
+    });
+    let demos = crate::sheet::demo::ALL.iter().map(|demo| {
+        pressable(
+            Kind::Line(false),
+            text(format!("{} (example)", symbol::capitalised(&demo.id.replace('-', " ")))).size(size::SMALL).width(Fill),
+        )
+        .padding([4, 10])
+        .width(Fill)
+        .on_press(Message::OpenDemo(demo.id))
+        .into()
+    });
+    column![
+        text("Builds").size(size::SMALL).style(theme::soft),
+        Column::with_children(builds.chain(demos)),
+        pressable(Kind::Line(false), text("New, blank").size(size::SMALL).width(Fill))
+            .padding([4, 10])
+            .width(Fill)
+            .on_press(Message::New),
+    ]
+    .spacing(UNIT / 2.0)
+    .into()
+}
+
+fn file_name(path: &Path) -> String {
+    path.file_name().map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into_owned())
+}

@@ -1,0 +1,180 @@
+//! The parts list: name, mass and place of each part, what they add up to, and the trial mass.
+
+use iced::widget::{Column, Row, column, container, row, rule, scrollable, text, text_input};
+use iced::{Center, Element, Fill, Length};
+
+use super::Message;
+use crate::app::desk::Desk;
+use crate::app::settings::Settings;
+use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, pressable};
+use crate::quantity::catalogue::{self, machine::CG_HEIGHT, machine::MASS};
+use crate::sheet::{Axis, Edit, Part, PartField, Place, TrialMass};
+
+const NAME: f32 = 200.0;
+const NUMBER: f32 = 96.0;
+
+/// The parts and the trial mass.
+pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
+    let parts = desk.sheet().parts();
+    let rows = parts.iter().enumerate().map(|(index, part)| line(index, part, parts.len(), desk));
+    let table = column![
+        head(),
+        rule::horizontal(1).style(theme::hairline),
+        Column::with_children(rows).spacing(UNIT / 2.0),
+        rule::horizontal(1).style(theme::hairline),
+        text(total(desk, settings)).size(size::LABEL).font(SEMIBOLD),
+        trial(desk.sheet().trial()),
+    ]
+    .spacing(UNIT);
+    let blank = Part { name: "new part".to_owned(), mass: "0 g".to_owned(), at: None };
+    column![
+        text("Parts").size(size::HEADING).font(SEMIBOLD),
+        text(
+            "Places are measured from the middle of the ground contact: forward, to the left, up \
+             from the ground."
+        )
+        .size(size::LABEL)
+        .style(theme::soft)
+        .width(Fill),
+        scrollable(container(table).padding(iced::Padding::ZERO.bottom(1.5 * UNIT)))
+            .horizontal()
+            .style(theme::scroll)
+            .width(Fill),
+        row![
+            pressable(Kind::Plain, text("Add a part").size(size::LABEL))
+                .on_press(Message::Edit(Edit::AddPart(blank), None)),
+            desk.sheet().trial().is_none().then(|| {
+                pressable(Kind::Plain, text("Add a trial mass").size(size::LABEL)).on_press(
+                    Message::Edit(Edit::SetTrial { mass: "+100 g".to_owned(), at: None }, None),
+                )
+            }),
+        ]
+        .spacing(UNIT),
+    ]
+    .spacing(1.5 * UNIT)
+    .into()
+}
+
+fn head<'a>() -> Element<'a, Message> {
+    let cell = |words: &'a str, width: f32| {
+        text(words).size(size::SMALL).style(theme::soft).width(Length::Fixed(width)).into()
+    };
+    let places = Axis::ALL.map(|axis| cell(axis.in_words(), NUMBER));
+    Row::with_children([cell("part", NAME), cell("mass", NUMBER)].into_iter().chain(places))
+        .spacing(UNIT)
+        .into()
+}
+
+fn input<'a>(
+    id: String,
+    value: &str,
+    width: f32,
+    wrong: bool,
+    edit: impl Fn(String) -> Edit + 'a,
+) -> Element<'a, Message> {
+    let gesture = id.clone();
+    text_input("", value)
+        .id(id)
+        .font(REGULAR)
+        .size(size::LABEL)
+        .padding([4, 8])
+        .width(Length::Fixed(width))
+        .style(if wrong { theme::field_wrong } else { theme::field })
+        .on_input(move |text| Message::Edit(edit(text), Some(gesture.clone())))
+        .into()
+}
+
+fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Element<'a, Message> {
+    let id = |field: &str| format!("part:{index}:{field}");
+    let set = move |field: PartField| move |text| Edit::SetPart { index, field, text };
+    let numbers = desk.tally.parts.each.get(index);
+    let mass_wrong = numbers.is_none_or(|numbers| numbers.mass.is_none());
+    let place_wrong = part.at.is_some() && numbers.is_none_or(|numbers| numbers.at.is_none());
+    let places = Axis::ALL.map(|axis| {
+        let value = part.at.as_ref().map_or("", |at| at[axis.index()].as_str());
+        input(id(axis.in_words()), value, NUMBER, place_wrong, set(PartField::At(axis)))
+    });
+    let act = |word: &'a str, edit: Option<Edit>| {
+        pressable(Kind::Word, text(word).size(size::SMALL).line_height(2.0))
+            .on_press_maybe(edit.map(|edit| Message::Edit(edit, None)))
+            .into()
+    };
+    let acts = [
+        act("up", (index > 0).then(|| Edit::MovePart { from: index, to: index - 1 })),
+        act("down", (index + 1 < count).then(|| Edit::MovePart { from: index, to: index + 1 })),
+        act("copy", Some(Edit::DuplicatePart { index })),
+        act("remove", Some(Edit::RemovePart { index })),
+    ];
+    let problem = desk.tally.problems.iter().find(|remark| matches!(remark.place, Place::Part(part, _) if part == index));
+    column![
+        Row::with_children(
+            [
+                input(id("name"), &part.name, NAME, false, set(PartField::Name)),
+                input(id("mass"), &part.mass, NUMBER, mass_wrong, set(PartField::Mass)),
+            ]
+            .into_iter()
+            .chain(places)
+            .chain(acts),
+        )
+        .spacing(UNIT)
+        .align_y(Center),
+        problem.map(|remark| {
+            text(&remark.message).size(size::SMALL).style(theme::warning)
+        }),
+    ]
+    .into()
+}
+
+fn total(desk: &Desk, settings: &Settings) -> String {
+    let show = |id: crate::quantity::AnyId, si: f64| {
+        catalogue::find(id.name()).map_or_else(String::new, |entry| {
+            settings.units.show(entry, si).to_string()
+        })
+    };
+    let length = |si| show(CG_HEIGHT.any(), si);
+    let parts = &desk.tally.parts;
+    let sum = format!("The parts add up to {}", show(MASS.any(), parts.mass));
+    match desk.tally.cg {
+        Some([forward, left, up]) => format!(
+            "{sum}; centre of gravity {} forward, {} left, {} up.",
+            length(forward),
+            length(left),
+            length(up)
+        ),
+        None => format!("{sum}; the centre of gravity needs the places of all heavy parts."),
+    }
+}
+
+fn trial<'a>(trial: Option<&'a TrialMass>) -> Option<Element<'a, Message>> {
+    let trial = trial?;
+    let at = trial.at.clone();
+    let mass = input("trial:mass".to_owned(), &trial.mass, NUMBER, false, move |mass| {
+        Edit::SetTrial { mass, at: at.clone() }
+    });
+    let places = Axis::ALL.map(|axis| {
+        let value = trial.at.as_ref().map_or("", |at| at[axis.index()].as_str());
+        let (mass, at) = (trial.mass.clone(), trial.at.clone());
+        input(format!("trial:{}", axis.in_words()), value, NUMBER, false, move |text| {
+            let mut places = at.clone().unwrap_or_else(|| ["0 mm", "0 mm", "0 mm"].map(String::from));
+            places[axis.index()] = text;
+            Edit::SetTrial { mass: mass.clone(), at: Some(places) }
+        })
+    });
+    Some(
+        Row::with_children(
+            [
+                text("Trial mass, plus or minus").size(size::LABEL).width(Length::Fixed(NAME)).into(),
+                mass,
+            ]
+            .into_iter()
+            .chain(places)
+            .chain([pressable(Kind::Word, text("take out").size(size::SMALL))
+                .on_press(Message::Edit(Edit::ClearTrial, None))
+                .into()]),
+        )
+        .spacing(UNIT)
+        .align_y(Center)
+        .into(),
+    )
+}

@@ -1,0 +1,300 @@
+//! The shell: it owns the build, the lessons and where the reader is, and acts on what screens
+//! ask for. Screens see it by reference.
+
+mod acts;
+mod view;
+
+use std::path::PathBuf;
+
+use iced::widget::operation::{self, AbsoluteOffset};
+use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
+
+use crate::app::desk::Desk;
+use crate::app::question::{Next, Question};
+use crate::app::screen::{Place, build_sheet, contents, reading, walk_round};
+use crate::app::settings::{Daylight, Settings};
+use crate::app::{focus, keys, theme};
+use crate::lesson::{Lesson, Library, Source};
+use crate::quantity::UnitSet;
+use crate::sheet::Sheet;
+
+/// Where the program keeps its own files.
+#[derive(Debug, Clone)]
+pub struct Folders {
+    /// Settings.
+    pub settings: PathBuf,
+    /// Recovery copies.
+    pub recovery: PathBuf,
+}
+
+/// Everything the window starts from.
+pub struct Start {
+    /// The build to open; without one, the demo build.
+    pub build: Option<PathBuf>,
+    /// Where lessons come from.
+    pub source: Box<dyn Source + Send + Sync>,
+    /// Where the program keeps its own files.
+    pub folders: Folders,
+}
+
+/// The state of the window.
+pub struct App {
+    pub(super) desk: Desk,
+    pub(super) settings: Settings,
+    pub(super) library: Library,
+    pub(super) place: Place,
+    pub(super) reading: Option<reading::Reading>,
+    pub(super) size: Size,
+    pub(super) menu: bool,
+    pub(super) question: Option<Question>,
+    source: Box<dyn Source + Send + Sync>,
+    folders: Folders,
+    system_dark: bool,
+    recovered: Option<Sheet>,
+    kept: u64,
+}
+
+/// What happens in the window.
+#[derive(Debug, Clone)]
+pub enum Message {
+    /// In a lesson.
+    Reading(reading::Message),
+    /// On the build sheet.
+    BuildSheet(build_sheet::Message),
+    /// Among the lessons.
+    Contents(contents::Message),
+    /// On the walk-round.
+    WalkRound(walk_round::OpenLesson),
+    /// Another screen is wanted.
+    Go(Place),
+    /// The lesson before or after this one is wanted.
+    Turn {
+        /// The one before.
+        back: bool,
+    },
+    /// Take the last change back.
+    Undo,
+    /// Make it again.
+    Redo,
+    /// Choose a build to open.
+    Open,
+    /// This build was chosen.
+    Picked(PathBuf),
+    /// The dialog was put away.
+    NothingPicked,
+    /// Open this build.
+    OpenPath(PathBuf),
+    /// Open a demo build.
+    OpenDemo(&'static str),
+    /// Start a blank build.
+    New,
+    /// Save the build.
+    Save,
+    /// Choose where to save it.
+    SaveAs,
+    /// Save it here.
+    SavePicked(PathBuf),
+    /// Save it though the file has changed.
+    SaveOver,
+    /// Read the file again and drop what was changed here.
+    Reread,
+    /// Put the build away, after asking if it is not saved.
+    Leave(Next),
+    /// Save, then go on.
+    SaveThen(Next),
+    /// Go on without saving.
+    Proceed(Next),
+    /// Bring back what was kept of an unsaved build.
+    Recover,
+    /// Throw it away.
+    RecoveryRefused,
+    /// Put the question away.
+    QuestionClosed,
+    /// The sheet of keys, in or out.
+    KeysTurned,
+    /// The menu of a narrow window, in or out.
+    MenuTurned,
+    /// A set of units.
+    Set(UnitSet),
+    /// The other set of units.
+    OtherUnits,
+    /// Light or dark.
+    Light(Daylight),
+    /// The next of light, dark and as the system.
+    OtherLight,
+    /// Larger or smaller text.
+    Text(bool),
+    /// Text of the usual size.
+    TextUsual,
+    /// Copy words.
+    Copy(String),
+    /// Move the focus.
+    Focus {
+        /// To the control before.
+        back: bool,
+    },
+    /// Move the page.
+    Scroll(keys::Scroll),
+    /// A key no control wanted.
+    Key(keyboard::Event),
+    /// The window has this size.
+    Resized(Size),
+    /// The window has the focus again.
+    Returned,
+    /// The system is light or dark.
+    System(Mode),
+    /// Time to keep a recovery copy.
+    Keep,
+    /// The lessons on disk may have changed.
+    LessonsChanged,
+}
+
+impl App {
+    /// The window as it starts.
+    pub fn new(start: Start) -> (Self, Task<Message>) {
+        let settings = Settings::load(&start.folders.settings);
+        let library = Library::load(start.source.as_ref());
+        let (desk, told) = acts::first_desk(start.build.as_deref());
+        let size = Size::new(settings.window.0, settings.window.1);
+        let mut app = Self {
+            desk,
+            size,
+            library,
+            place: Place::Contents,
+            reading: None,
+            menu: false,
+            question: told.map(Question::Told),
+            source: start.source,
+            folders: start.folders,
+            system_dark: false,
+            recovered: None,
+            kept: 0,
+            settings,
+        };
+        app.offer_recovery();
+        let place = app
+            .settings
+            .lesson
+            .clone()
+            .filter(|id| app.lesson(id).is_some())
+            .map_or(Place::Contents, Place::Lesson);
+        let offset = app.settings.place;
+        let task = app.go(place);
+        let back = operation::scroll_to(reading::PAGE, AbsoluteOffset { x: 0.0, y: offset });
+        (app, Task::batch([task.chain(back), system::theme().map(Message::System)]))
+    }
+
+    /// The title of the window.
+    pub fn title(&self) -> String {
+        let mark = if self.desk.history.is_changed_since_save() { " (not saved)" } else { "" };
+        format!("{}{mark} – Heftwise", self.desk.name())
+    }
+
+    /// Whether the paper is dark.
+    pub fn is_dark(&self) -> bool {
+        match self.settings.daylight {
+            Daylight::Follow => self.system_dark,
+            Daylight::Day => false,
+            Daylight::Night => true,
+        }
+    }
+
+    /// The theme of the window.
+    pub fn theme(&self) -> Theme {
+        theme::of(self.is_dark())
+    }
+
+    /// How much larger than usual everything is drawn.
+    pub fn scale(&self) -> f32 {
+        f32::from(self.settings.text_size) / 100.0
+    }
+
+    /// Acts on a message.
+    pub fn update(&mut self, message: Message) -> Task<Message> {
+        let task = match message {
+            Message::Reading(message) => self.read(message),
+            Message::BuildSheet(message) => self.enter(message),
+            Message::Contents(message) => self.pick(message),
+            Message::WalkRound(walk_round::OpenLesson(id)) => self.go(Place::Lesson(id)),
+            Message::Go(place) => self.go(place),
+            Message::Turn { back } => self.turn(back),
+            Message::Undo => self.stepped(Desk::undo),
+            Message::Redo => self.stepped(Desk::redo),
+            Message::Open => self.leave(Next::Open),
+            Message::Picked(path) => self.open(&path),
+            Message::NothingPicked => Task::none(),
+            Message::OpenPath(path) => self.leave(Next::OpenPath(path)),
+            Message::OpenDemo(id) => self.leave(Next::Demo(id)),
+            Message::New => self.leave(Next::Blank),
+            Message::Save => self.save(),
+            Message::SaveAs => self.save_as(),
+            Message::SavePicked(path) => self.save_at(&path),
+            Message::SaveOver => self.save_over(),
+            Message::Reread => self.reread(),
+            Message::Leave(next) => self.leave(next),
+            Message::SaveThen(next) => self.save_then(next),
+            Message::Proceed(next) => self.proceed(next),
+            Message::Recover => self.recover(),
+            Message::RecoveryRefused => self.refuse_recovery(),
+            Message::QuestionClosed => self.answered(),
+            Message::KeysTurned => self.ask(Question::Keys),
+            Message::MenuTurned => self.turn_menu(),
+            Message::Set(set) => self.with_settings(|settings| settings.units.set = set),
+            Message::OtherUnits => self.with_settings(acts::other_units),
+            Message::Light(light) => self.with_settings(|settings| settings.daylight = light),
+            Message::OtherLight => self.with_settings(acts::other_light),
+            Message::Text(larger) => self.with_settings(|settings| settings.resize_text(larger)),
+            Message::TextUsual => self.with_settings(|settings| settings.text_size = 100),
+            Message::Copy(words) => Task::batch([iced::clipboard::write(words), self.answered()]),
+            Message::Focus { back: false } => focus::next(),
+            Message::Focus { back: true } => focus::previous(),
+            Message::Scroll(how) => self.scroll(how),
+            Message::Key(event) => self.key(&event),
+            Message::Resized(size) => self.resized(size),
+            Message::Returned => self.look_at_file(),
+            Message::System(mode) => self.system(mode),
+            Message::Keep => self.keep(),
+            Message::LessonsChanged => self.reload_lessons(),
+        };
+        self.refresh();
+        task
+    }
+
+    /// Draws anew what was drawn from numbers that have changed.
+    fn refresh(&mut self) {
+        let dark = self.is_dark();
+        if let Some(reading) = &mut self.reading
+            && let Some(lesson) =
+                self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
+        {
+            reading.refresh(lesson, &self.desk, &self.settings, dark);
+        }
+    }
+
+    pub(super) fn lesson(&self, id: &str) -> Option<&Lesson> {
+        self.library.lessons.iter().find(|lesson| lesson.id == id)
+    }
+
+    /// What the window listens to.
+    pub fn subscription(&self) -> Subscription<Message> {
+        let keep = (self.kept != self.desk.revision())
+            .then(|| time::every(time::Duration::from_secs(3)).map(|_| Message::Keep));
+        Subscription::batch(
+            [
+                keyboard::listen().map(Message::Key),
+                window::resize_events().map(|(_, size)| Message::Resized(size)),
+                window::close_requests().map(|_| Message::Leave(Next::Close)),
+                system::theme_changes().map(Message::System),
+                event::listen_with(|event, _, _| match event {
+                    iced::Event::Window(window::Event::Focused) => Some(Message::Returned),
+                    iced::Event::Window(window::Event::FileDropped(path)) => {
+                        Some(Message::OpenPath(path))
+                    }
+                    _ => None,
+                }),
+            ]
+            .into_iter()
+            .chain(keep),
+        )
+    }
+}

@@ -1,0 +1,73 @@
+//! The window put together: rail, page, strip, and a question over them.
+
+use iced::widget::{column, container, row};
+use iced::{Element, Fill};
+
+use super::{App, Message};
+use crate::app::screen::reading::{self, Around, MARGIN};
+use crate::app::screen::{Place, build_sheet, contents, walk_round};
+use crate::app::theme::{self, MEASURE, UNIT};
+use crate::app::widget::inert::inert;
+use crate::app::{question, rail, strip};
+
+/// From this width on there is room for the rail beside the page.
+const RAIL_FROM: f32 = 860.0;
+/// From this width on there is room for the margin as well.
+const MARGIN_FROM: f32 = rail::WIDTH + MARGIN + 520.0;
+
+impl App {
+    /// What the window shows.
+    pub fn view(&self) -> Element<'_, Message> {
+        let width = self.size.width;
+        let lessons = &self.library.lessons;
+        let page = container(self.page(width)).style(theme::page).width(Fill).height(Fill);
+        let body: Element<'_, Message> = if width >= RAIL_FROM {
+            let rail = rail::beside(&self.place, lessons, &self.desk, &self.settings);
+            row![rail, page].height(Fill).into()
+        } else {
+            let bar = rail::above(self.menu, &self.place, lessons, &self.desk, &self.settings);
+            column![bar, page].height(Fill).into()
+        };
+        let window = column![body, strip::view(&self.desk, &self.settings)];
+        let window = inert(self.question.is_some(), window);
+        match &self.question {
+            Some(asked) => question::over(window, asked),
+            None => iced::widget::stack![window].into(),
+        }
+    }
+
+    fn page(&self, width: f32) -> Element<'_, Message> {
+        let lessons = &self.library.lessons;
+        match &self.place {
+            Place::Contents => {
+                contents::view(lessons, self.settings.lesson.as_deref(), &self.desk)
+                    .map(Message::Contents)
+            }
+            Place::Lesson(id) => self.reading(id, width),
+            Place::BuildSheet => build_sheet::view(&self.desk, &self.settings, width >= 1100.0)
+                .map(Message::BuildSheet),
+            Place::WalkRound => {
+                walk_round::view(lessons, &self.desk, &self.settings).map(Message::WalkRound)
+            }
+        }
+    }
+
+    fn reading(&self, id: &str, width: f32) -> Element<'_, Message> {
+        let (Some(reading), Some(lesson)) = (&self.reading, self.lesson(id)) else {
+            return iced::widget::text("This lesson is not there any more. Pick another.").into();
+        };
+        let margin_under = width < MARGIN_FROM;
+        let beside = if width >= RAIL_FROM { rail::WIDTH } else { 0.0 };
+        let margin = if margin_under { 0.0 } else { MARGIN };
+        let (before, after) = self.neighbours(id);
+        let around = Around {
+            before,
+            after,
+            margin_under,
+            column: (width - beside - margin - 4.0 * UNIT).clamp(200.0, MEASURE),
+            dark: self.is_dark(),
+        };
+        reading::Reading::view(reading, lesson, around, &self.desk, &self.settings)
+            .map(Message::Reading)
+    }
+}

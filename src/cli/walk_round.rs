@@ -1,0 +1,133 @@
+//! `heftwise walk-round`: every limit of a build at once, what gives first on top.
+
+use std::io::Write;
+use std::path::PathBuf;
+
+use clap::Args;
+use serde_json::json;
+
+use super::{Stop, open, table, write_json};
+use crate::study::walk_round::{Finding, Verdict};
+use crate::study::{Outcome, walk_round};
+
+/// Checks every limit of a build, what gives first on top
+#[derive(Debug, Args)]
+#[command(after_help = "\
+Examples:
+  heftwise walk-round sandpiper.toml
+      Margin, range and verdict of every limit; ends with 1 when one fails.
+  heftwise walk-round sandpiper.toml --json
+      The same for other programs.
+
+The margin is what a limit can take over what is asked of it: below 1 it gives.")]
+pub(super) struct WalkRound {
+    /// The build file.
+    build: PathBuf,
+    /// Write JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+impl WalkRound {
+    pub(super) fn run(&self, out: &mut dyn Write) -> Result<(), Stop> {
+        let sheet = open::build(&self.build)?;
+        let tally = sheet.tally();
+        let problems = open::problems(&self.build, &sheet, &tally);
+        let unreadable = tally.problems.len();
+        let findings = walk_round(&Outcome::of(tally.givens, &tally.spreads, 0));
+        if self.json {
+            let limits: Vec<_> = findings.iter().map(finding_json).collect();
+            let name = sheet.name();
+            write_json(out, &json!({ "build": name, "limits": limits, "problems": problems }))?;
+        } else {
+            write(out, sheet.name(), &findings, &problems)?;
+        }
+        ending(&findings, unreadable)
+    }
+}
+
+/// Whether all is well, and if not, what is not.
+fn ending(findings: &[Finding], unreadable: usize) -> Result<(), Stop> {
+    let fails = findings.iter().filter(|finding| fails(finding)).count();
+    let known = findings.iter().any(|finding| !matches!(finding.verdict, Verdict::NotKnown(_)));
+    let words = match (fails, unreadable, known) {
+        (0, 0, true) => return Ok(()),
+        (0, 0, false) => "No limit can be checked yet: the build lacks the numbers.".to_owned(),
+        (0, 1, _) => "One entry of the build cannot be read.".to_owned(),
+        (0, entries, _) => format!("{entries} entries of the build cannot be read."),
+        (1, _, _) => "One limit fails.".to_owned(),
+        (limits, _, _) => format!("{limits} limits fail."),
+    };
+    Err(Stop::Failed(words))
+}
+
+fn fails(finding: &Finding) -> bool {
+    matches!(finding.verdict, Verdict::Invalid(_)) || finding.margin.is_some_and(|m| m < 1.0)
+}
+
+fn write(
+    out: &mut dyn Write,
+    name: &str,
+    findings: &[Finding],
+    problems: &[String],
+) -> Result<(), Stop> {
+    writeln!(out, "{name}: what gives first is on top\n")?;
+    let heading = ["margin", "range", "limit", "verdict"].map(str::to_owned);
+    let rows: Vec<[String; 4]> = std::iter::once(heading).chain(findings.iter().map(row)).collect();
+    table::write(out, &rows)?;
+    if let Some(first) = findings.first().filter(|first| first.margin.is_some()) {
+        writeln!(out, "\nFirst move: {}", first.limit.first_move)?;
+        writeln!(out, "Lesson: {}", first.limit.lesson)?;
+    }
+    if !problems.is_empty() {
+        writeln!(out, "\nIn the build file:")?;
+    }
+    for problem in problems {
+        writeln!(out, "  {problem}")?;
+    }
+    Ok(())
+}
+
+fn row(finding: &Finding) -> [String; 4] {
+    let dash = || "-".to_owned();
+    [
+        finding.margin.map_or_else(dash, two_places),
+        finding.range.map_or_else(dash, |(low, high)| {
+            format!("{} to {}", two_places(low), two_places(high))
+        }),
+        finding.limit.title.to_owned(),
+        finding.sentence.clone(),
+    ]
+}
+
+fn two_places(margin: f64) -> String {
+    format!("{margin:.2}")
+}
+
+fn finding_json(finding: &Finding) -> serde_json::Value {
+    let verdict = match &finding.verdict {
+        Verdict::Gives => "gives",
+        Verdict::Doubtful => "doubtful",
+        Verdict::Holds => "holds",
+        Verdict::NotKnown(_) => "not known",
+        Verdict::Invalid(_) => "invalid",
+    };
+    let missing = match &finding.verdict {
+        Verdict::NotKnown(lacks) => {
+            lacks.iter().map(|lack| lack.iter().map(|id| id.name()).collect::<Vec<_>>()).collect()
+        }
+        _ => Vec::new(),
+    };
+    json!({
+        "limit": finding.limit.margin.name(),
+        "title": finding.limit.title,
+        "margin": finding.margin,
+        "low": finding.range.map(|(low, _)| low),
+        "high": finding.range.map(|(_, high)| high),
+        "verdict": verdict,
+        "sentence": finding.sentence,
+        "missing": missing,
+        "first_move": finding.limit.first_move,
+        "lesson": finding.limit.lesson,
+    })
+}

@@ -1,0 +1,102 @@
+//! Names and numbers in a lesson held against the catalogue of quantities.
+
+use super::fields::{Fields, Text};
+use super::place::{Fault, Report};
+use crate::quantity::{self, AnyId, Entry, Role, catalogue};
+
+/// What a quantity must be to stand in a place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Wanted {
+    /// Any quantity.
+    Any,
+    /// One the reader can set.
+    Given,
+    /// One that a rule finds.
+    Found,
+}
+
+/// The quantity of that name.
+pub(super) fn entry(name: &str, wanted: Wanted) -> Result<&'static Entry, Fault> {
+    let Some(entry) = catalogue::find(name) else {
+        let fault = Fault::new(format!("unknown quantity \"{name}\""), "the id of a quantity");
+        return Err(fault.nearest(catalogue::nearest(name)));
+    };
+    match wanted {
+        Wanted::Given if !entry.is_given() => Err(Fault::new(
+            format!("\"{name}\" is found by a rule"),
+            "a quantity that the reader sets",
+        )),
+        Wanted::Found if matches!(entry.role, Role::Given { .. }) => {
+            Err(Fault::new(format!("no rule finds \"{name}\""), "a quantity that a rule finds"))
+        }
+        _ => Ok(entry),
+    }
+}
+
+/// The quantity a field names.
+pub(super) fn quantity(
+    fields: &Fields,
+    name: &str,
+    wanted: Wanted,
+    report: &mut Report,
+) -> Option<&'static Entry> {
+    let text = fields.required(name, report)?;
+    noted(entry(&text.value, wanted), text.at, report)
+}
+
+/// The quantities a field lists, each once.
+pub(super) fn ids(fields: &Fields, name: &str, wanted: Wanted, report: &mut Report) -> Vec<AnyId> {
+    let mut ids = Vec::new();
+    for text in fields.texts(name, report) {
+        let Some(entry) = noted(entry(&text.value, wanted), text.at, report) else { continue };
+        if ids.contains(&entry.id) {
+            let fault = Fault::new(format!("\"{}\" stands twice in {name}", entry.id), "each once");
+            report.add(text.at, fault);
+        } else {
+            ids.push(entry.id);
+        }
+    }
+    ids
+}
+
+/// A number of the quantity, in SI units.
+pub(super) fn amount(text: &Text, entry: &Entry, report: &mut Report) -> Option<f64> {
+    let number = quantity::parse(&text.value, entry).map_err(|error| {
+        Fault::new(
+            format!("\"{}\" does not fit: {}", text.value, error.to_string().trim_end_matches('.')),
+            format!("{} with its unit", entry.dimension.in_words()),
+        )
+    });
+    let si = noted(number, text.at, report)?.si;
+    if !entry.admits(si) {
+        let fault = Fault::new(
+            format!("{} cannot be {}", entry.label, text.value),
+            "a number that is possible",
+        );
+        report.add(text.at, fault);
+        return None;
+    }
+    Some(si)
+}
+
+/// A unit in which the quantity can be shown.
+pub(super) fn unit(symbol: &str, entry: &Entry) -> Result<String, Fault> {
+    if quantity::unit::find(entry, symbol).is_ok() {
+        return Ok(symbol.to_owned());
+    }
+    let units: Vec<_> = quantity::units_of(entry).iter().map(|unit| unit.symbol).collect();
+    let fault = Fault::new(
+        format!("\"{symbol}\" is no unit of {}", entry.id),
+        if units.is_empty() {
+            "no unit".to_owned()
+        } else {
+            format!("one of {}", units.join(", "))
+        },
+    );
+    Err(fault.nearest(catalogue::nearest_of(symbol, units)))
+}
+
+/// The result, its fault put down at `at`.
+pub(super) fn noted<T>(result: Result<T, Fault>, at: usize, report: &mut Report) -> Option<T> {
+    result.map_err(|fault| report.add(at, fault)).ok()
+}

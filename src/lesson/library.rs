@@ -1,0 +1,90 @@
+//! All lessons together.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use super::document::{Lesson, MentionKind};
+use super::problem::Problem;
+use super::source::Source;
+use super::{parse, proof};
+
+/// All lessons of a source, read and held against each other.
+#[derive(Debug, Clone, Default)]
+pub struct Library {
+    /// The lessons by their order, then by title.
+    pub lessons: Vec<Lesson>,
+    /// What could not be read at all.
+    pub problems: Vec<Problem>,
+    pictures: BTreeMap<(String, String), Arc<[u8]>>,
+}
+
+impl Library {
+    /// Reads every lesson and its pictures. Never fails: what is wrong stands in each lesson's
+    /// problems, or in [`Library::problems`] if a file could not be read.
+    pub fn load(source: &dyn Source) -> Self {
+        let mut library = Self::default();
+        let ids = source.lessons().unwrap_or_else(|error| {
+            let words = format!("the lessons cannot be listed: {error}");
+            library.problems.push(unreadable("lessons", words, "a folder of lessons"));
+            Vec::new()
+        });
+        let mut read = Vec::new();
+        for folder in ids {
+            let name = source.name(&folder);
+            match source.text(&folder) {
+                Ok(text) => read.push((folder, parse(&text, &name))),
+                Err(error) => {
+                    let words = format!("the lesson cannot be read: {error}");
+                    library.problems.push(unreadable(&name, words, "a text file in UTF-8"));
+                }
+            }
+        }
+        for (folder, lesson) in &mut read {
+            library.take_pictures(source, folder, lesson);
+        }
+        proof::hold_together(&mut read);
+        library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
+        library.lessons.sort_by(|a, b| (a.order, &a.title).cmp(&(b.order, &b.title)));
+        library
+    }
+
+    /// The lesson of that id.
+    pub fn lesson(&self, id: &str) -> Option<&Lesson> {
+        self.lessons.iter().find(|lesson| lesson.id == id)
+    }
+
+    /// A picture that a lesson shows, as the bytes of its file.
+    pub fn picture(&self, id: &str, file: &str) -> Option<Arc<[u8]>> {
+        self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()
+    }
+
+    fn take_pictures(&mut self, source: &dyn Source, folder: &str, lesson: &mut Lesson) {
+        for picture in lesson.mentions.iter().filter(|m| m.kind == MentionKind::Picture) {
+            match source.picture(folder, &picture.name) {
+                Ok(bytes) => {
+                    let key = (lesson.id.clone(), picture.name.clone());
+                    self.pictures.insert(key, bytes.into());
+                }
+                Err(error) => {
+                    let message =
+                        format!("the picture \"{}\" cannot be read: {error}", picture.name);
+                    lesson.problems.push(Problem {
+                        expected: "a file beside lesson.md".to_owned(),
+                        ..Problem::about(&lesson.file, picture, message)
+                    });
+                }
+            }
+        }
+    }
+}
+
+fn unreadable(file: &str, message: String, expected: &str) -> Problem {
+    Problem {
+        file: file.to_owned(),
+        line: 1,
+        column: 1,
+        message,
+        expected: expected.to_owned(),
+        nearest: None,
+    }
+}

@@ -1,0 +1,448 @@
+//! From the events of the Markdown parser to blocks.
+
+use std::collections::HashSet;
+use std::ops::Range;
+
+use pulldown_cmark::{
+    Alignment as Column, BlockQuoteKind, CodeBlockKind, Event, LinkType, Parser, Tag, TagEnd,
+};
+
+use super::anchor::Anchors;
+use super::block;
+use super::document::{AlertKind, Alignment, Block, BlockKind, Heading, Span};
+use super::inline::{self, Inline, OPTIONS, Part, Text};
+use super::place::{Fault, Origin, Report};
+use super::words;
+
+/// Quotes and lists nested deeper than this lose their frames, never their words.
+const DEEPEST: usize = 64;
+
+/// The blocks and headings of a text.
+pub(super) fn read(
+    text: &str,
+    origin: &Origin,
+    lesson: &str,
+    report: &mut Report,
+) -> (Vec<Block>, Vec<Heading>) {
+    let parser = Parser::new_ext(text, OPTIONS).into_offset_iter();
+    let used = used_definitions(text);
+    let definitions = parser.reference_definitions().iter();
+    let mut followed: Vec<Range<usize>> = definitions
+        .filter(|(label, _)| used.contains(&label.to_lowercase()))
+        .map(|(_, definition)| definition.span.clone())
+        .collect();
+    followed.sort_by_key(|span| span.start);
+
+    let mut reader = Reader {
+        from: Text { text, origin },
+        lesson,
+        report,
+        followed,
+        frames: Vec::new(),
+        root: Frame::new(Container::Root, 0, 0),
+        flattened: 0,
+        leaf: None,
+        code: None,
+        table: None,
+        anchors: Anchors::default(),
+        guesses: Anchors::default(),
+        headings: Vec::new(),
+    };
+    for (event, at) in parser {
+        reader.take(event, at);
+    }
+    reader.end_leaf();
+    reader.gap(text.len());
+    (reader.root.blocks, reader.headings)
+}
+
+/// The labels of link definitions that some link uses, in small letters.
+fn used_definitions(text: &str) -> HashSet<String> {
+    if !text.contains("]:") {
+        return HashSet::new();
+    }
+    Parser::new_ext(text, OPTIONS)
+        .filter_map(|event| match event {
+            Event::Start(Tag::Link { link_type, id, .. } | Tag::Image { link_type, id, .. }) => {
+                matches!(link_type, LinkType::Reference | LinkType::Collapsed | LinkType::Shortcut)
+                    .then(|| id.to_lowercase())
+            }
+            _ => None,
+        })
+        .collect()
+}
+
+enum Container {
+    Root,
+    Quote(Option<AlertKind>),
+    List { start: Option<u64>, items: Vec<Vec<Block>> },
+    Item,
+    Footnote(String),
+}
+
+struct Frame {
+    container: Container,
+    line: usize,
+    blocks: Vec<Block>,
+    /// Everything of the text before this offset is taken.
+    taken: usize,
+}
+
+impl Frame {
+    fn new(container: Container, line: usize, taken: usize) -> Self {
+        Self { container, line, blocks: Vec::new(), taken }
+    }
+}
+
+struct Leaf {
+    line: usize,
+    heading: Option<u8>,
+    inline: Inline,
+}
+
+struct Code {
+    line: usize,
+    at: usize,
+    kind: CodeKind,
+    text: String,
+    origin: Origin,
+}
+
+enum CodeKind {
+    Plain(String),
+    Live(String),
+    Html,
+}
+
+struct Table {
+    line: usize,
+    alignments: Vec<Alignment>,
+    rows: Vec<Vec<Vec<Span>>>,
+    row: Vec<Vec<Span>>,
+    cell: Option<Inline>,
+    cell_end: usize,
+}
+
+struct Reader<'r, 'a, 's> {
+    from: Text<'a>,
+    lesson: &'a str,
+    report: &'r mut Report<'s>,
+    /// Where the link definitions stand that some link uses.
+    followed: Vec<Range<usize>>,
+    frames: Vec<Frame>,
+    root: Frame,
+    /// Containers open without a frame, because they are too deep.
+    flattened: usize,
+    leaf: Option<Leaf>,
+    code: Option<Code>,
+    table: Option<Table>,
+    anchors: Anchors,
+    guesses: Anchors,
+    headings: Vec<Heading>,
+}
+
+impl Reader<'_, '_, '_> {
+    fn take(&mut self, event: Event, at: Range<usize>) {
+        match event {
+            Event::Start(tag) if is_block(&tag) => self.start(tag, at),
+            Event::End(tag) if is_block_end(tag) => self.end(tag, at),
+            Event::Rule => {
+                self.begin(&at);
+                self.push(at.start, BlockKind::Rule);
+                self.took(at.end);
+            }
+            Event::Text(text) | Event::Html(text) if self.code.is_some() => self.code(&text, at),
+            event => self.inline(event, at),
+        }
+    }
+
+    fn start(&mut self, tag: Tag, at: Range<usize>) {
+        match tag {
+            Tag::TableHead | Tag::TableRow => {}
+            Tag::TableCell => {
+                if let Some(table) = &mut self.table {
+                    table.cell = Some(Inline::default());
+                }
+            }
+            tag => {
+                self.begin(&at);
+                self.start_block(tag, at);
+            }
+        }
+    }
+
+    fn start_block(&mut self, tag: Tag, at: Range<usize>) {
+        let line = self.line(at.start);
+        match tag {
+            Tag::Paragraph => {
+                self.leaf = Some(Leaf { line, heading: None, inline: Inline::default() })
+            }
+            Tag::Heading { level, .. } => {
+                let heading = Some(level as u8);
+                self.leaf = Some(Leaf { line, heading, inline: Inline::default() });
+            }
+            Tag::CodeBlock(kind) => self.start_code(kind, at),
+            Tag::HtmlBlock => {
+                self.report.add(self.from.origin.file(at.start), inline::html_fault());
+                self.open_code(CodeKind::Html, at);
+            }
+            Tag::Table(columns) => {
+                self.table = Some(Table {
+                    line,
+                    alignments: columns.into_iter().map(alignment).collect(),
+                    rows: Vec::new(),
+                    row: Vec::new(),
+                    cell: None,
+                    cell_end: at.start,
+                });
+            }
+            Tag::BlockQuote(kind) => self.open(Container::Quote(kind.map(alert)), at),
+            Tag::List(start) => self.open(Container::List { start, items: Vec::new() }, at),
+            Tag::Item => self.open(Container::Item, at),
+            Tag::FootnoteDefinition(name) => {
+                let label = self.from.text.get(at.clone()).and_then(|t| t.find("]:")).unwrap_or(0);
+                self.open(Container::Footnote(name.to_string()), at.start + label + 2..at.end);
+            }
+            _ => {}
+        }
+    }
+
+    fn end(&mut self, tag: TagEnd, at: Range<usize>) {
+        match tag {
+            TagEnd::Paragraph | TagEnd::Heading(_) => self.end_leaf(),
+            TagEnd::CodeBlock | TagEnd::HtmlBlock => self.end_code(),
+            TagEnd::TableCell => {
+                if let Some(table) = &mut self.table {
+                    table.row.push(table.cell.take().unwrap_or_default().into_spans());
+                    table.cell_end = at.end;
+                }
+            }
+            TagEnd::TableHead | TagEnd::TableRow => self.end_row(&at),
+            TagEnd::Table => self.end_table(),
+            _ => self.close(at.end),
+        }
+        if !matches!(tag, TagEnd::TableCell | TagEnd::TableHead | TagEnd::TableRow) {
+            self.took(at.end);
+        }
+    }
+
+    fn inline(&mut self, event: Event, at: Range<usize>) {
+        if let Some(cell) = self.table.as_mut().and_then(|table| table.cell.as_mut()) {
+            cell.take(event, at, self.from, self.report);
+            return;
+        }
+        if self.leaf.is_none() {
+            // The text of a tight list item stands in no paragraph.
+            self.gap(at.start);
+            let line = self.line(at.start);
+            self.leaf = Some(Leaf { line, heading: None, inline: Inline::default() });
+        }
+        let end = at.end;
+        if let Some(leaf) = &mut self.leaf {
+            leaf.inline.take(event, at, self.from, self.report);
+        }
+        self.took(end);
+    }
+
+    fn begin(&mut self, at: &Range<usize>) {
+        self.end_leaf();
+        self.gap(at.start);
+    }
+
+    fn end_leaf(&mut self) {
+        let Some(Leaf { line, heading, inline }) = self.leaf.take() else { return };
+        let Some(level) = heading else {
+            for part in inline.into_parts() {
+                let kind = match part {
+                    Part::Spans(spans) => BlockKind::Paragraph(spans),
+                    Part::Formula(tex) => BlockKind::Formula(tex),
+                    Part::Picture { file, alt } => BlockKind::Picture { file, alt },
+                };
+                self.top().blocks.push(Block { line, kind });
+            }
+            return;
+        };
+        let spans = inline.into_spans();
+        let title = words::of_spans(&spans);
+        let anchor = self.anchors.name(&title);
+        self.headings.push(Heading { level, anchor: anchor.clone(), title, line });
+        self.top().blocks.push(Block { line, kind: BlockKind::Heading { level, anchor, spans } });
+    }
+
+    fn start_code(&mut self, kind: CodeBlockKind, at: Range<usize>) {
+        let kind = match kind {
+            CodeBlockKind::Fenced(info) if block::is_meant(&info) => {
+                CodeKind::Live(info.to_string())
+            }
+            CodeBlockKind::Fenced(info) => CodeKind::Plain(info.to_string()),
+            CodeBlockKind::Indented => CodeKind::Plain(String::new()),
+        };
+        self.open_code(kind, at);
+    }
+
+    fn open_code(&mut self, kind: CodeKind, at: Range<usize>) {
+        let origin = Origin::default();
+        let line = self.line(at.start);
+        self.code = Some(Code { line, at: at.start, kind, text: String::new(), origin });
+    }
+
+    fn code(&mut self, text: &str, at: Range<usize>) {
+        if let Some(code) = &mut self.code {
+            code.origin.push(code.text.len(), self.from.origin.file(at.start));
+            code.text.push_str(text);
+        }
+    }
+
+    fn end_code(&mut self) {
+        let Some(Code { line, at, kind, text, origin }) = self.code.take() else { return };
+        let kind = match kind {
+            CodeKind::Plain(language) => BlockKind::Code { language, text },
+            CodeKind::Html => BlockKind::Code { language: "html".to_owned(), text },
+            CodeKind::Live(name) => {
+                let at = self.from.origin.file(at);
+                let mut kind = block::read(&name, text, &origin, at, self.report);
+                if let BlockKind::Guess(guess) = &mut kind {
+                    let name = self.guesses.name(&words::of_spans(&guess.question));
+                    guess.key = format!("{}/{name}", self.lesson);
+                }
+                kind
+            }
+        };
+        self.top().blocks.push(Block { line, kind });
+    }
+
+    fn end_row(&mut self, at: &Range<usize>) {
+        let Some(table) = &mut self.table else { return };
+        let mut row = std::mem::take(&mut table.row);
+        let rest = self.from.text.get(table.cell_end..at.end).unwrap_or_default();
+        let rest = rest.trim_matches(|c: char| c == '|' || c.is_whitespace());
+        if !rest.is_empty() {
+            let fault = Fault::new("the row has more cells than the header", "as many cells");
+            self.report.add(self.from.origin.file(at.start), fault);
+            if let Some(last) = row.last_mut() {
+                last.push(inline::plain(format!(" {rest}")));
+            }
+        }
+        table.rows.push(row);
+    }
+
+    fn end_table(&mut self) {
+        let Some(Table { line, alignments, mut rows, .. }) = self.table.take() else { return };
+        let header = if rows.is_empty() { Vec::new() } else { rows.remove(0) };
+        self.top().blocks.push(Block { line, kind: BlockKind::Table { alignments, header, rows } });
+    }
+
+    fn open(&mut self, container: Container, at: Range<usize>) {
+        let fits = match container {
+            Container::Item => self.flattened == 0,
+            _ => self.flattened == 0 && self.frames.len() < DEEPEST,
+        };
+        if fits {
+            let line = self.line(at.start);
+            self.frames.push(Frame::new(container, line, at.start));
+        } else {
+            self.flattened += 1;
+        }
+    }
+
+    fn close(&mut self, end: usize) {
+        self.end_leaf();
+        self.gap(end);
+        if self.flattened > 0 {
+            self.flattened -= 1;
+            return;
+        }
+        let Some(Frame { container, line, blocks, .. }) = self.frames.pop() else { return };
+        let kind = match container {
+            Container::Root => return,
+            Container::Quote(None) => BlockKind::Quote(blocks),
+            Container::Quote(Some(kind)) => BlockKind::Alert { kind, blocks },
+            Container::List { start, items } => BlockKind::List { start, items },
+            Container::Footnote(name) => BlockKind::Footnote { name, blocks },
+            Container::Item => {
+                if let Container::List { items, .. } = &mut self.top().container {
+                    items.push(blocks);
+                }
+                return;
+            }
+        };
+        self.top().blocks.push(Block { line, kind });
+    }
+
+    /// Text between two blocks holds marks and link definitions; a definition that no link uses
+    /// would be lost, so it is shown.
+    fn gap(&mut self, until: usize) {
+        let mut from = std::mem::replace(&mut self.top().taken, until);
+        let mut rest = String::new();
+        let first = self.followed.partition_point(|span| span.end <= from);
+        for span in self.followed.iter().skip(first).take_while(|span| span.start < until) {
+            rest.push_str(self.from.text.get(from..span.start).unwrap_or_default());
+            from = span.end;
+        }
+        rest.push_str(self.from.text.get(from..until).unwrap_or_default());
+        if !rest.contains("]:") {
+            return;
+        }
+        let trimmed = rest.lines().map(|l| l.trim_start_matches(['>', ' ', '\t']).trim_end());
+        let lines: Vec<_> = trimmed.filter(|line| !line.is_empty()).collect();
+        let at = until.saturating_sub(rest.trim_start().len());
+        let fault = Fault::new("no link uses this definition", "a link that names it");
+        self.report.add(self.from.origin.file(at), fault);
+        self.push(at, BlockKind::Paragraph(vec![inline::plain(lines.join(" "))]));
+    }
+
+    /// Everything before `end` is taken.
+    fn took(&mut self, end: usize) {
+        let top = self.top();
+        top.taken = top.taken.max(end);
+    }
+
+    fn push(&mut self, at: usize, kind: BlockKind) {
+        let line = self.line(at);
+        self.top().blocks.push(Block { line, kind });
+    }
+
+    fn top(&mut self) -> &mut Frame {
+        self.frames.last_mut().unwrap_or(&mut self.root)
+    }
+
+    fn line(&self, at: usize) -> usize {
+        self.report.line(self.from.origin.file(at))
+    }
+}
+
+fn is_block(tag: &Tag) -> bool {
+    is_block_end(tag.to_end())
+}
+
+fn is_block_end(tag: TagEnd) -> bool {
+    !matches!(
+        tag,
+        TagEnd::Emphasis
+            | TagEnd::Strong
+            | TagEnd::Strikethrough
+            | TagEnd::Superscript
+            | TagEnd::Subscript
+            | TagEnd::Link
+            | TagEnd::Image
+    )
+}
+
+fn alert(kind: BlockQuoteKind) -> AlertKind {
+    match kind {
+        BlockQuoteKind::Note => AlertKind::Note,
+        BlockQuoteKind::Tip => AlertKind::Tip,
+        BlockQuoteKind::Important => AlertKind::Important,
+        BlockQuoteKind::Warning => AlertKind::Warning,
+        BlockQuoteKind::Caution => AlertKind::Caution,
+    }
+}
+
+fn alignment(column: Column) -> Alignment {
+    match column {
+        Column::None => Alignment::Unset,
+        Column::Left => Alignment::Left,
+        Column::Center => Alignment::Centre,
+        Column::Right => Alignment::Right,
+    }
+}

@@ -1,0 +1,52 @@
+//! The lessons inside the program.
+
+use std::io;
+
+use super::source::{Source, TEXT};
+
+macro_rules! files {
+    ($($lesson:literal: $($file:literal),+;)*) => {
+        &[$($((
+            $lesson,
+            $file,
+            include_bytes!(concat!("../../lessons/", $lesson, "/", $file)),
+        ),)+)*]
+    };
+}
+
+/// Every file under `lessons/`: its lesson, its name, what it holds.
+const FILES: &[(&str, &str, &[u8])] = files! {
+    "pressure": "lesson.md", "under-the-track.svg", "what-counts.svg";
+    "impact": "lesson.md", "one-stop.svg", "pulse-shapes.svg";
+};
+
+/// The lessons inside the program.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Shipped;
+
+impl Shipped {
+    /// Every file, as lesson and name.
+    pub fn files() -> impl Iterator<Item = (&'static str, &'static str)> {
+        FILES.iter().map(|(lesson, file, _)| (*lesson, *file))
+    }
+
+    fn read(id: &str, file: &str) -> io::Result<Vec<u8>> {
+        let found = FILES.iter().find(|(lesson, name, _)| *lesson == id && *name == file);
+        found.map(|(_, _, bytes)| bytes.to_vec()).ok_or_else(|| io::ErrorKind::NotFound.into())
+    }
+}
+
+impl Source for Shipped {
+    fn lessons(&self) -> io::Result<Vec<String>> {
+        Ok(Self::files().filter(|(_, file)| *file == TEXT).map(|(id, _)| id.to_owned()).collect())
+    }
+
+    fn text(&self, id: &str) -> io::Result<String> {
+        String::from_utf8(Self::read(id, TEXT)?)
+            .map_err(|error| io::Error::new(io::ErrorKind::InvalidData, error))
+    }
+
+    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+        Self::read(id, file)
+    }
+}

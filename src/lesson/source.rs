@@ -1,0 +1,135 @@
+//! Where lessons are read from: a folder, or memory. The only file that reads lessons from disk.
+
+use std::collections::BTreeMap;
+use std::fs::File;
+use std::io::{self, Read};
+use std::path::{Component, Path, PathBuf};
+
+use super::link;
+
+/// The name of a lesson's text inside its folder.
+pub(super) const TEXT: &str = "lesson.md";
+
+/// The largest text of a lesson that is read, in bytes.
+const LARGEST_TEXT: u64 = 4 << 20;
+
+/// The largest picture that is read, in bytes.
+const LARGEST_PICTURE: u64 = 16 << 20;
+
+/// Where lessons are read from.
+pub trait Source {
+    /// The ids of all lessons, in any order.
+    ///
+    /// # Errors
+    /// The lessons cannot be listed.
+    fn lessons(&self) -> io::Result<Vec<String>>;
+
+    /// The text of a lesson.
+    ///
+    /// # Errors
+    /// There is no such lesson, or it cannot be read as text.
+    fn text(&self, id: &str) -> io::Result<String>;
+
+    /// A picture from a lesson's folder.
+    ///
+    /// # Errors
+    /// There is no such picture, or it lies outside the folder.
+    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>>;
+
+    /// What messages call the text of a lesson.
+    fn name(&self, id: &str) -> String {
+        format!("lessons/{id}/{TEXT}")
+    }
+}
+
+/// A folder with a folder for each lesson, as `lessons/` is.
+#[derive(Debug, Clone)]
+pub struct Folder(pub PathBuf);
+
+impl Source for Folder {
+    fn lessons(&self) -> io::Result<Vec<String>> {
+        let mut ids = Vec::new();
+        for entry in self.0.read_dir()? {
+            let entry = entry?;
+            if entry.path().join(TEXT).is_file() {
+                ids.push(entry.file_name().to_string_lossy().into_owned());
+            }
+        }
+        Ok(ids)
+    }
+
+    fn text(&self, id: &str) -> io::Result<String> {
+        let bytes = self.read(id, TEXT, LARGEST_TEXT)?;
+        String::from_utf8(bytes).map_err(|error| {
+            let at = error.utf8_error().valid_up_to();
+            let words = format!("the file is not UTF-8 text, from byte {at} on");
+            io::Error::new(io::ErrorKind::InvalidData, words)
+        })
+    }
+
+    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+        if link::picture(file).is_err() {
+            return Err(outside());
+        }
+        self.read(id, file, LARGEST_PICTURE)
+    }
+
+    fn name(&self, id: &str) -> String {
+        self.0.join(id).join(TEXT).display().to_string().replace('\\', "/")
+    }
+}
+
+impl Folder {
+    /// Reads a file of a lesson's folder, never one that a link leads to outside it.
+    fn read(&self, id: &str, file: &str, largest: u64) -> io::Result<Vec<u8>> {
+        if !is_one_step(id) {
+            return Err(outside());
+        }
+        let folder = self.0.join(id).canonicalize()?;
+        let path = folder.join(file).canonicalize()?;
+        if !path.starts_with(&folder) {
+            return Err(outside());
+        }
+        let mut bytes = Vec::new();
+        File::open(path)?.take(largest + 1).read_to_end(&mut bytes)?;
+        if bytes.len() as u64 > largest {
+            let words = format!("the file is larger than {} MB", largest >> 20);
+            return Err(io::Error::new(io::ErrorKind::FileTooLarge, words));
+        }
+        Ok(bytes)
+    }
+}
+
+/// Whether a name leads one folder down and nowhere else.
+fn is_one_step(name: &str) -> bool {
+    let mut steps = Path::new(name).components();
+    matches!(steps.next(), Some(Component::Normal(_))) && steps.next().is_none()
+}
+
+fn outside() -> io::Error {
+    io::Error::new(io::ErrorKind::PermissionDenied, "the file is not in the lesson's folder")
+}
+
+/// Lessons held in memory.
+#[derive(Debug, Clone, Default)]
+pub struct Memory {
+    /// Texts by lesson id.
+    pub texts: BTreeMap<String, String>,
+    /// Pictures by lesson id and file.
+    pub pictures: BTreeMap<(String, String), Vec<u8>>,
+}
+
+impl Source for Memory {
+    fn lessons(&self) -> io::Result<Vec<String>> {
+        Ok(self.texts.keys().cloned().collect())
+    }
+
+    fn text(&self, id: &str) -> io::Result<String> {
+        self.texts.get(id).cloned().ok_or_else(|| io::ErrorKind::NotFound.into())
+    }
+
+    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+        let key = (id.to_owned(), file.to_owned());
+        self.pictures.get(&key).cloned().ok_or_else(|| io::ErrorKind::NotFound.into())
+    }
+}

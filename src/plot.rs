@@ -1,0 +1,20 @@
+//! Plots: what a plot is, where its parts go, and drawing it with any plotters backend.
+//!
+//! A plot is described once ([`PlotSpec`]) and laid out by pure functions ([`Layout`]); the
+//! window and the SVG of a handout draw the same description.
+
+mod axis;
+mod draw;
+mod labels;
+mod layout;
+mod reading;
+mod spec;
+mod svg;
+
+pub use axis::{Axis, Tick};
+pub use draw::{DrawError, PlotStyle, Rgb, draw};
+pub use labels::{Anchor, Part, PlacedText, texts};
+pub use layout::{Layout, Rect, plot_rect};
+pub use reading::{Reading, Table, readings, table};
+pub use spec::{Band, Build, Dot, LimitRun, Line, PlotSpec, Role, Shape, Stroke};
+pub use svg::svg;

@@ -1,0 +1,15 @@
+//! Study: what is asked of the rules beyond one pass: how sure a number is, how it runs against
+//! another, what else moved, and what gives first.
+
+pub mod curve;
+pub mod moved;
+mod outcome;
+pub mod spread;
+pub mod walk_round;
+mod words;
+
+pub use curve::Curve;
+pub use moved::{Moved, moved};
+pub use outcome::Outcome;
+pub use spread::{Range, Ranges};
+pub use walk_round::{Finding, walk_round};

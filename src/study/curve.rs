@@ -1,0 +1,174 @@
+//! A curve: a found number against a given one, all other numbers as they are in the build.
+
+mod sample;
+mod summary;
+
+use crate::quantity::{AnyId, Entry, catalogue};
+use crate::rules::{Givens, evaluate};
+use sample::Sampler;
+
+/// How the x axis runs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Scale {
+    /// Equal steps add.
+    #[default]
+    Linear,
+    /// Equal steps multiply.
+    Log,
+}
+
+/// What curve is asked for.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ask {
+    /// The number found.
+    pub find: AnyId,
+    /// The number changed.
+    pub against: AnyId,
+    /// Where to start, in SI units; none: the usual range, widened to hold the build.
+    pub from: Option<f64>,
+    /// Where to end, in SI units.
+    pub to: Option<f64>,
+    /// How the x axis runs.
+    pub scale: Scale,
+    /// Quantities of the same dimension as `find`, drawn as lines.
+    pub limits: Vec<AnyId>,
+}
+
+impl Ask {
+    /// The curve over the usual range, linear, no limits.
+    pub fn new(find: impl Into<AnyId>, against: impl Into<AnyId>) -> Self {
+        Self {
+            find: find.into(),
+            against: against.into(),
+            from: None,
+            to: None,
+            scale: Scale::Linear,
+            limits: Vec::new(),
+        }
+    }
+}
+
+/// Why there is no curve.
+#[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
+pub enum CurveError {
+    /// One of the ids is not in the catalogue.
+    #[error("There is no quantity called {0}.")]
+    Unknown(AnyId),
+    /// The ends are equal, the wrong way round, or outside what the quantity can be.
+    #[error("The curve of the {0} must start below where it ends, within what the {0} can be.")]
+    Ends(&'static str),
+    /// A logarithmic axis has no zero.
+    #[error("A logarithmic curve must start above zero; this one of the {0} does not.")]
+    LogFromZero(&'static str),
+}
+
+/// A sampled number: where, and what was found there, if anything.
+pub type Sample = (f64, Option<f64>);
+
+/// A limit beside a curve, in SI units.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LimitLine {
+    /// Which quantity.
+    pub id: AnyId,
+    /// Its samples at the curve's own x; all equal when it does not depend on x.
+    pub samples: Vec<Sample>,
+}
+
+impl LimitLine {
+    /// The one value, if it does not vary along the curve.
+    pub fn constant(&self) -> Option<f64> {
+        let first = self.samples.first()?.1?;
+        let same = |y: f64| (y - first).abs() <= 1e-9 * first.abs();
+        self.samples.iter().all(|(_, y)| y.is_some_and(same)).then_some(first)
+    }
+}
+
+/// A stretch of x without a number.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Gap {
+    /// Where it starts, in SI units.
+    pub from: f64,
+    /// Where it ends, in SI units.
+    pub to: f64,
+    /// Why, in words.
+    pub why: String,
+}
+
+/// A found number against a given one. All numbers in SI units, never NaN or infinite.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Curve {
+    /// The number changed.
+    pub x: AnyId,
+    /// The number found.
+    pub y: AnyId,
+    /// How the x axis runs.
+    pub scale: Scale,
+    /// Where it starts.
+    pub from: f64,
+    /// Where it ends.
+    pub to: f64,
+    /// The samples, x strictly increasing, closer together where the curve bends or breaks off.
+    pub samples: Vec<Sample>,
+    /// The build itself, if both its numbers are known and it lies on the curve.
+    pub point: Option<(f64, f64)>,
+    /// Lines to compare with.
+    pub limits: Vec<LimitLine>,
+    /// Where there is no number, and why.
+    pub gaps: Vec<Gap>,
+}
+
+impl Curve {
+    /// Samples a curve around the build.
+    ///
+    /// # Errors
+    /// An id is unknown, or the ends make no axis.
+    pub fn of(ask: &Ask, givens: &Givens) -> Result<Self, CurveError> {
+        let entry = catalogue::find(ask.against.name()).ok_or(CurveError::Unknown(ask.against))?;
+        for id in ask.limits.iter().chain([&ask.find]) {
+            catalogue::find(id.name()).ok_or(CurveError::Unknown(*id))?;
+        }
+        let values = evaluate(givens);
+        let here = values.si(ask.against);
+        let (from, to) = ends(ask, entry, here)?;
+        let run = Sampler::new(ask, entry, givens).run(from, to);
+        let point = here.zip(values.si(ask.find)).filter(|(x, _)| (from..=to).contains(x));
+        Ok(Self {
+            x: ask.against,
+            y: ask.find,
+            scale: ask.scale,
+            from,
+            to,
+            samples: run.samples,
+            point,
+            limits: run.limits,
+            gaps: run.gaps,
+        })
+    }
+}
+
+/// The ends of the axis: those asked for, else the usual ones, widened to hold the build.
+fn ends(ask: &Ask, entry: &Entry, here: Option<f64>) -> Result<(f64, f64), CurveError> {
+    let (mut low, mut high) = entry.usual;
+    if low >= high {
+        let around = here.filter(|x| *x != 0.0).map_or(1.0, f64::abs);
+        (low, high) = (0.0, 2.0 * around);
+    }
+    if let Some(x) = here {
+        (low, high) = (low.min(x), high.max(x));
+    }
+    let low = ask.from.unwrap_or(low.max(entry.possible.0));
+    let high = ask.to.unwrap_or(high.min(entry.possible.1));
+    if !(low.is_finite() && high.is_finite()) || low >= high {
+        return Err(CurveError::Ends(entry.label));
+    }
+    if !entry.admits(high) || low < entry.possible.0 {
+        return Err(CurveError::Ends(entry.label));
+    }
+    match ask.scale {
+        Scale::Log if low > 0.0 => Ok((low, high)),
+        // The usual range may start at zero: three decades are plenty.
+        Scale::Log if ask.from.is_none() && high > 0.0 => Ok((high / 1000.0, high)),
+        Scale::Log => Err(CurveError::LogFromZero(entry.label)),
+        Scale::Linear => Ok((low, high)),
+    }
+}

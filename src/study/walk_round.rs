@@ -1,0 +1,214 @@
+//! The walk-round: every limit checked at once, what gives first at the top.
+
+use super::outcome::Outcome;
+use super::words::{label, lacking};
+use crate::quantity::AnyId;
+use crate::quantity::catalogue::{
+    ground::HOLDING_PRESSURE, impact::*, pressure::*, running_gear::CONTACT_LENGTH,
+};
+use crate::rules::{Lack, Value};
+
+/// A limit of the machine: something asked of it, against what it can take.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limit {
+    /// The margin: what it can take over what is asked; below 1 it gives.
+    pub margin: AnyId,
+    /// What is asked.
+    pub demand: AnyId,
+    /// What it can take.
+    pub capacity: AnyId,
+    /// What is checked, as a heading.
+    pub title: &'static str,
+    /// The lesson that explains it.
+    pub lesson: &'static str,
+    /// The first thing to try when it gives.
+    pub first_move: &'static str,
+    /// What happens when it gives, as a sentence.
+    pub gives: &'static str,
+}
+
+/// Every limit.
+pub const LIMITS: &[Limit] = &[
+    Limit {
+        margin: PRESSURE_MARGIN.any(),
+        demand: GROUND_PRESSURE.any(),
+        capacity: HOLDING_PRESSURE.any(),
+        title: "The ground under the whole machine",
+        lesson: "pressure",
+        first_move: "Make the contact wider or longer, or take mass off.",
+        gives: "The machine goes in deeper than 20 mm, even with the load in the middle.",
+    },
+    Limit {
+        margin: LOW_END_MARGIN.any(),
+        demand: LOW_END_PRESSURE.any(),
+        capacity: HOLDING_PRESSURE.any(),
+        title: "The ground under the low end",
+        lesson: "pressure",
+        first_move: "Move mass towards the middle of the contact; it costs nothing.",
+        gives: "The end that the load leans towards goes in first.",
+    },
+    Limit {
+        margin: BALANCE_MARGIN.any(),
+        demand: PRESSURE_OFFSET.any(),
+        capacity: CONTACT_LENGTH.any(),
+        title: "Before one end lifts",
+        lesson: "pressure",
+        first_move: "Move mass towards the middle of the contact, or lower on a slope.",
+        gives: "The light end of the contact carries nothing, so the rest presses harder.",
+    },
+    Limit {
+        margin: FRAME_MARGIN.any(),
+        demand: PEAK_IMPACT_FORCE.any(),
+        capacity: FRAME_STRENGTH.any(),
+        title: "The weakest mount in a stop",
+        lesson: "impact",
+        first_move: "Give the stop more distance: a softer or longer bumper.",
+        gives: "The weakest mount bends or breaks.",
+    },
+    Limit {
+        margin: SHOCK_MARGIN.any(),
+        demand: PEAK_DECELERATION_G.any(),
+        capacity: SHOCK_LIMIT.any(),
+        title: "The most delicate part in a stop",
+        lesson: "impact",
+        first_move: "Set the delicate part on something soft, or give the stop more distance.",
+        gives: "The most delicate part sees more shock than it may.",
+    },
+];
+
+/// How a limit stands.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Verdict {
+    /// More is asked than it can take.
+    Gives,
+    /// How sure the numbers are leaves it open.
+    Doubtful,
+    /// It can take what is asked.
+    Holds,
+    /// These given quantities are lacking.
+    NotKnown(Vec<Lack>),
+    /// The numbers given cannot be meant, or have no answer, and why.
+    Invalid(String),
+}
+
+/// One limit, checked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Finding {
+    /// Which limit.
+    pub limit: &'static Limit,
+    /// The margin, if known.
+    pub margin: Option<f64>,
+    /// The lower and upper end of the margin, if its range is known.
+    pub range: Option<(f64, f64)>,
+    /// How it stands.
+    pub verdict: Verdict,
+    /// How it stands, in plain words.
+    pub sentence: String,
+}
+
+impl Finding {
+    /// Lowest first: what has no answer, then by margin, then what is not known.
+    fn rank(&self) -> (u8, f64) {
+        match self.verdict {
+            Verdict::Invalid(_) => (0, 0.0),
+            Verdict::NotKnown(_) => (2, 0.0),
+            _ => (1, self.margin.unwrap_or(f64::INFINITY)),
+        }
+    }
+}
+
+/// Checks every limit, the smallest margin first and what is not known last.
+pub fn walk_round(outcome: &Outcome) -> Vec<Finding> {
+    let mut findings: Vec<Finding> = LIMITS.iter().map(|limit| check(limit, outcome)).collect();
+    findings.sort_by(|a, b| {
+        let ((rank, margin), (other_rank, other)) = (a.rank(), b.rank());
+        rank.cmp(&other_rank).then(margin.total_cmp(&other))
+    });
+    findings
+}
+
+fn check(limit: &'static Limit, outcome: &Outcome) -> Finding {
+    let finding =
+        |margin, range, verdict, sentence| Finding { limit, margin, range, verdict, sentence };
+    match outcome.values.of(limit.margin) {
+        Value::Missing(lacks) => {
+            finding(None, None, Verdict::NotKnown(lacks.clone()), lacking(lacks))
+        }
+        Value::Invalid(_) if centred(limit, outcome) => finding(
+            None,
+            None,
+            Verdict::Holds,
+            "The load bears down exactly in the middle, so no end is near to lifting.".to_owned(),
+        ),
+        Value::Invalid(why) => finding(None, None, Verdict::Invalid(why.clone()), why.clone()),
+        Value::Known(known) => {
+            let range = outcome.range(limit.margin).map(|range| (range.low, range.high));
+            let upset = outcome.ranges.upset_by(limit.margin).first().copied();
+            let (verdict, sentence) = judge(limit, known.si, range, upset);
+            finding(Some(known.si), range, verdict, sentence)
+        }
+    }
+}
+
+/// A load exactly in the middle: the balance margin has no end, which is as good as can be.
+fn centred(limit: &Limit, outcome: &Outcome) -> bool {
+    limit.margin == BALANCE_MARGIN.any() && outcome.values.si(PRESSURE_OFFSET) == Some(0.0)
+}
+
+fn judge(
+    limit: &Limit,
+    margin: f64,
+    range: Option<(f64, f64)>,
+    upset: Option<AnyId>,
+) -> (Verdict, String) {
+    let (demand, capacity) = (label(limit.demand), capacity(limit));
+    if let Some(given) = upset {
+        let sentence = format!(
+            "It may give: within how sure you are of the {}, there is no answer at all.",
+            label(given)
+        );
+        return (Verdict::Doubtful, sentence);
+    }
+    match range {
+        Some((low, high)) if low < 1.0 && high >= 1.0 => (
+            Verdict::Doubtful,
+            format!(
+                "It may hold or give: how sure the numbers are puts the margin anywhere from {} to {}.",
+                figures(low.max(0.0)),
+                figures(high)
+            ),
+        ),
+        _ if margin < 1.0 => (
+            Verdict::Gives,
+            format!(
+                "It gives: {capacity} is only {} times the {demand}. {}",
+                figures(margin),
+                limit.gives
+            ),
+        ),
+        _ => (
+            Verdict::Holds,
+            format!("It holds: {capacity} is {} times the {demand}.", figures(margin)),
+        ),
+    }
+}
+
+/// What the margin puts over the demand, in words.
+fn capacity(limit: &Limit) -> String {
+    let label = label(limit.capacity);
+    if limit.margin == BALANCE_MARGIN.any() {
+        format!("a sixth of the {label}")
+    } else {
+        format!("the {label}")
+    }
+}
+
+/// A margin to three figures or two places, whichever is shorter.
+fn figures(margin: f64) -> String {
+    match margin {
+        m if m >= 100.0 => format!("{m:.0}"),
+        m if m >= 10.0 => format!("{m:.1}"),
+        m if m >= 0.1 => format!("{m:.2}"),
+        m => format!("{m:.3}"),
+    }
+}

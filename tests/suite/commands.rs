@@ -1,0 +1,329 @@
+//! The commands as a terminal sees them: the real program, its words and its exit codes.
+
+use std::path::{Path, PathBuf};
+
+use assert_cmd::Command;
+use serde_json::Value;
+
+fn heftwise(arguments: &[&str]) -> (i32, String, String) {
+    let output = Command::cargo_bin("heftwise")
+        .unwrap()
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .args(arguments)
+        .output()
+        .unwrap();
+    let text = |bytes: Vec<u8>| String::from_utf8(bytes).unwrap();
+    (output.status.code().unwrap(), text(output.stdout), text(output.stderr))
+}
+
+fn ends_with(code: i32, arguments: &[&str]) -> String {
+    let (ended, out, err) = heftwise(arguments);
+    assert_eq!(ended, code, "{arguments:?}\n{out}\n{err}");
+    assert!(!err.contains("panicked"), "{err}");
+    if code == 0 { out } else { err }
+}
+
+fn json(arguments: &[&str]) -> Value {
+    let (_, out, err) = heftwise(arguments);
+    serde_json::from_str(&out).unwrap_or_else(|error| panic!("{error}\n{out}\n{err}"))
+}
+
+/// A build in a folder of its own, gone with the returned guard.
+fn build(text: &str) -> (tempfile::TempDir, PathBuf) {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("a build.toml");
+    std::fs::write(&path, text).unwrap();
+    (folder, path)
+}
+
+fn text(path: &Path) -> &str {
+    path.to_str().unwrap()
+}
+
+const PRESSURE: [&str; 7] = [
+    "reckon",
+    "ground-pressure",
+    "mass=6.4 kg",
+    "track-count=2",
+    "track-width=90 mm",
+    "contact-length=420 mm",
+    "slope=0 deg",
+];
+
+/// Weight over contact area, by hand: 6.4 kg · 9.80665 m/s² / (2 · 90 mm · 420 mm) = 830.2 Pa.
+#[test]
+fn ground_pressure_by_hand() {
+    let out = ends_with(0, &[&PRESSURE[..], &["--in", "kPa"]].concat());
+    assert_eq!(out.lines().next(), Some("ground pressure (mean) = 0.830 kPa"));
+    assert!(out.contains("assumed: gravity 9.81 m/s²"), "{out}");
+    assert!(!out.contains("slope 0"), "a number that was given is not assumed: {out}");
+}
+
+/// Momentum over time and energy over distance, by hand: 3 kg · 10 m/s / 10 ms, and
+/// 3 kg · (10 m/s)² / 2 / 50 mm; both are 3 kN.
+#[test]
+fn mean_impact_force_from_time_or_distance() {
+    for stop in ["stop-time=10 ms", "stop-distance=50 mm"] {
+        let out = ends_with(
+            0,
+            &["reckon", "mean-impact-force", "mass=3 kg", "impact-speed=36 km/h", stop],
+        );
+        assert!(out.starts_with("impact force (mean) = 3.00 kN\n"), "{stop}: {out}");
+    }
+}
+
+#[test]
+fn json_is_in_si_units() {
+    let answer = json(&[&PRESSURE[..], &["--in", "psi", "--json"]].concat());
+    assert_eq!(answer["quantity"], "ground-pressure");
+    assert!((answer["si"].as_f64().unwrap() - 830.19).abs() < 0.01, "{answer}");
+    assert_eq!(answer["si_unit"], "Pa");
+    // 1 psi = 6894.757 Pa (NIST SP 811, appendix B.8).
+    assert_eq!(answer["shown"], "0.120 psi");
+    assert_eq!(answer["origin"], "found");
+    assert_eq!(answer["low"], Value::Null);
+    assert_eq!(answer["assumed"][0]["quantity"], "gravity");
+}
+
+#[test]
+fn json_angles_are_radians() {
+    let answer = json(&["reckon", "slope", "slope=45 deg", "--json"]);
+    assert_eq!(answer["si_unit"], "rad");
+    assert!((answer["si"].as_f64().unwrap() - std::f64::consts::FRAC_PI_4).abs() < 1e-12);
+}
+
+/// First order: 10 % on the mass alone is 10 % on the weight.
+#[test]
+fn a_spread_becomes_a_range() {
+    let answer = json(&["reckon", "weight", "mass=10 ± 1 kg", "--json"]);
+    let end = |name: &str| answer[name].as_f64().unwrap();
+    assert!((end("low") - 9.0 * 9.80665).abs() < 0.01, "{answer}");
+    assert!((end("high") - 11.0 * 9.80665).abs() < 0.01, "{answer}");
+    let out = ends_with(0, &["reckon", "weight", "mass=10 ± 1 kg"]);
+    assert!(out.contains("range: 88.3 to 108 N"), "{out}");
+}
+
+#[test]
+fn what_is_lacking_is_said() {
+    let err = ends_with(1, &["reckon", "mean-impact-force", "mass=3 kg", "impact-speed=10 m/s"]);
+    assert!(err.contains("also give: stop time or stop distance"), "{err}");
+    let (code, out, _) =
+        heftwise(&["reckon", "mean-impact-force", "impact-speed=10 m/s", "--json"]);
+    let answer: Value = serde_json::from_str(&out).unwrap();
+    assert_eq!(code, 1);
+    assert_eq!(answer["missing"], serde_json::json!([["mass"], ["stop-time", "stop-distance"]]));
+}
+
+#[test]
+fn what_cannot_be_meant_is_said() {
+    let err = ends_with(1, &["reckon", "weight", "mass=-3 kg"]);
+    assert!(err.contains("mass must be more than 0 kg"), "{err}");
+    let answer = json(&["reckon", "weight", "mass=0 kg", "--json"]);
+    assert!(answer["invalid"].as_str().unwrap().contains("mass"), "{answer}");
+}
+
+#[test]
+fn a_usage_error_ends_with_2_and_says_how_to_mend_it() {
+    let cases: &[(&[&str], &str)] = &[
+        (&["reckon", "ground-presure", "mass=3 kg"], "\"ground-pressure\""),
+        (&["reckon", "weight", "mas=3 kg"], "\"mass\""),
+        (&["reckon", "weight", "mass"], "name=value"),
+        (&["reckon", "weight", "mass=3"], "mass=\"3\""),
+        (&["reckon", "weight", "mass=3 mm"], "mass=\"3 mm\""),
+        (&["reckon", "weight", "mass=3 kg", "mass=4 kg"], "twice"),
+        (&["reckon", "weight", "mass=3 kg", "--in", "kPa"], "kPa"),
+        (&["reckon", "peak-impact-force", "pulse-shape=triangel"], "\"triangle\""),
+        (&["reckon"], "QUANTITY"),
+        (&["reckn", "weight", "mass=3 kg"], "\"reckon\""),
+        (&["list", "lesons"], "lessons"),
+        (&["walk-round"], "BUILD"),
+        (&["--no-such-thing"], "--no-such-thing"),
+    ];
+    for (arguments, words) in cases {
+        let err = ends_with(2, arguments);
+        assert!(err.contains(words), "{arguments:?}: {err}");
+    }
+}
+
+#[test]
+fn hostile_arguments_get_words() {
+    let long = "9".repeat(100_000) + " kg";
+    for value in ["", "nan kg", "inf kg", "1e400 kg", "٣ kg", "1/0 kg", "\u{202e}3 kg", &long] {
+        ends_with(2, &["reckon", "weight", &format!("mass={value}")]);
+    }
+    for name in ["", "=", "mass==3", "\\q{mass}=1", "../../etc/passwd=1", "💥=1"] {
+        ends_with(2, &["reckon", "weight", name]);
+    }
+    let (code, out, err) = heftwise(&["reckon", "weight", "mass=1e300 kg", "gravity=1e300 m/s²"]);
+    assert_eq!((code, out.as_str()), (1, ""), "{err}");
+}
+
+#[cfg(unix)]
+#[test]
+fn an_argument_that_is_no_text_is_a_usage_error() {
+    use std::os::unix::ffi::OsStrExt;
+    let bytes = std::ffi::OsStr::from_bytes(b"mass=\xff kg");
+    let output =
+        Command::cargo_bin("heftwise").unwrap().args(["reckon", "weight"]).arg(bytes).output();
+    assert_eq!(output.unwrap().status.code(), Some(2));
+}
+
+#[test]
+fn named_numbers_overrule_the_build() {
+    let (_guard, path) = build(
+        "format = 1\nname = \"Test bed\"\n[machine]\nmass = \"5 ± 1 kg\"\n\
+         [impact]\ndrop-height = \"2 m\"\nstop-distance = \"50 mm\"\n",
+    );
+    let with = |more: &[&str]| {
+        let first = ["reckon", "mean-impact-force", "--build", text(&path), "--json"];
+        json(&[&first[..], more].concat())
+    };
+    // The build's mass carries a spread, the one named does not.
+    assert_ne!(with(&[])["low"], Value::Null);
+    let named = with(&["mass=3 kg", "impact-speed=36 km/h"]);
+    assert_eq!(named["low"], Value::Null);
+    assert!((named["si"].as_f64().unwrap() - 3000.0).abs() < 1e-6, "{named}");
+    assert_eq!(named["cautions"], serde_json::json!([]), "the drop height is out of it: {named}");
+}
+
+#[test]
+fn a_row_of_a_table_gives_its_numbers_unless_one_is_named() {
+    let peak = |more: &[&str]| {
+        let first = ["reckon", "peak-impact-force", "mean-impact-force=1 kN", "--json"];
+        json(&[&first[..], more].concat())["si"].as_f64().unwrap()
+    };
+    // By geometry, the peak of a triangle is twice its mean.
+    assert!((peak(&["pulse-shape=triangle"]) - 2000.0).abs() < 1.0);
+    assert!((peak(&["pulse-shape=triangle", "pulse-factor=1.5"]) - 1500.0).abs() < 1.0);
+}
+
+#[test]
+fn the_working_names_its_rule_and_source() {
+    let out = ends_with(0, &[&PRESSURE[..], &["--working"]].concat());
+    for part in ["6.40 kg · 9.81 m/s²", "= 62.8 N", "holds:", "source:", "Before that:"] {
+        assert!(out.contains(part), "{part}\n{out}");
+    }
+    let pinned = ends_with(0, &["reckon", "weight", "weight=10 N", "--working"]);
+    assert!(pinned.contains("no rule was needed"), "{pinned}");
+}
+
+#[test]
+fn a_walk_round_fails_when_a_limit_fails() {
+    let machine = "format = 1\nname = \"Test bed\"\n[machine]\nmass = \"6.4 kg\"\n[running-gear]\n\
+                   track-count = \"2\"\ntrack-width = \"90 mm\"\ncontact-length = \"420 mm\"\n";
+    let on = |holding: &str| format!("{machine}[ground]\nholding-pressure = \"{holding}\"\n");
+
+    let (_firm, path) = build(&on("8.302 kPa"));
+    let out = ends_with(0, &["walk-round", text(&path)]);
+    assert!(out.contains("10.0"), "8302 Pa is ten times 830.2 Pa: {out}");
+
+    let (_soft, path) = build(&on("0.4 kPa"));
+    let err = ends_with(1, &["walk-round", text(&path)]);
+    assert!(err.contains("fail"), "{err}");
+    let limits = json(&["walk-round", text(&path), "--json"]);
+    let first = &limits["limits"][0];
+    assert_eq!(first["verdict"], "gives");
+    assert!(first["margin"].as_f64().unwrap() < 0.5, "{first}");
+}
+
+#[test]
+fn a_build_that_cannot_be_read_is_said_with_its_place() {
+    let err = ends_with(1, &["walk-round", "no such build.toml"]);
+    assert!(err.contains("no such build.toml"), "{err}");
+    let (_guard, path) = build("format = 1\nname = \"Broken\n");
+    let err = ends_with(1, &["walk-round", text(&path)]);
+    assert!(err.contains("line 2"), "{err}");
+    let (_guard, path) = build("format = 1\n[machine]\nmass = \"6.4 kgg\"\nmassiveness = \"2\"\n");
+    let (code, out, _) = heftwise(&["walk-round", text(&path)]);
+    assert_eq!(code, 1);
+    assert!(out.contains("line 4") && out.contains("massiveness"), "{out}");
+    assert!(out.contains("mass"), "{out}");
+}
+
+#[test]
+fn a_lesson_is_proofread_with_line_and_column() {
+    let folder = tempfile::tempdir().unwrap();
+    let lesson = folder.path().join("pressure");
+    std::fs::create_dir(&lesson).unwrap();
+    std::fs::write(
+        lesson.join("lesson.md"),
+        "+++\nid = \"pressure\"\ntitle = \"Pressure\"\norder = 1\nminutes = 5\n+++\n\n\
+         It presses with [0.8 kPa](live:ground-presure).\n",
+    )
+    .unwrap();
+    for path in [folder.path(), &lesson, &lesson.join("lesson.md")] {
+        let (code, out, err) = heftwise(&["proof", text(path)]);
+        assert_eq!(code, 1, "{out}{err}");
+        assert!(out.contains("lesson.md:8:"), "{out}");
+        assert!(out.contains("\"ground-pressure\""), "{out}");
+    }
+    let err = ends_with(1, &["proof", "no-such-folder"]);
+    assert!(err.contains("no-such-folder"), "{err}");
+}
+
+#[test]
+fn the_lessons_of_the_program_have_no_problems() {
+    ends_with(0, &["proof"]);
+    let elsewhere = tempfile::tempdir().unwrap();
+    let mut command = Command::cargo_bin("heftwise").unwrap();
+    command.current_dir(elsewhere.path()).arg("proof").assert().success();
+}
+
+#[test]
+fn lists_name_everything_once() {
+    let quantities = ends_with(0, &["list", "quantities"]);
+    let of_json = json(&["list", "quantities", "--json"]);
+    assert_eq!(quantities.lines().count(), of_json.as_array().unwrap().len());
+    let column = quantities.lines().map(|line| line.find("  ").unwrap()).max().unwrap();
+    assert!(quantities.lines().all(|line| line.chars().nth(column + 1) == Some(' ')));
+
+    for rule in json(&["list", "rules", "--json"]).as_array().unwrap() {
+        for field in ["title", "formula", "holds", "source"] {
+            let words = rule[field].as_str().unwrap();
+            assert!(!words.is_empty() && !words.contains('\\'), "{rule}");
+        }
+    }
+    let rules = ends_with(0, &["list", "rules"]);
+    assert!(rules.contains("weight = mass · gravity"), "{rules}");
+    let lessons = ends_with(0, &["list", "lessons"]);
+    assert!(lessons.contains("pressure"), "{lessons}");
+    assert!(!json(&["list", "lessons", "--json"]).as_array().unwrap().is_empty());
+}
+
+#[test]
+fn help_teaches_by_example() {
+    for arguments in [&["--help"][..], &["reckon", "--help"], &["walk-round", "--help"]] {
+        let out = ends_with(0, arguments);
+        assert!(out.contains("Examples:\n  heftwise "), "{out}");
+    }
+    assert!(ends_with(0, &["--version"]).starts_with("heftwise "));
+}
+
+#[cfg(unix)]
+#[test]
+fn a_reader_who_leaves_early_is_no_failure() {
+    use std::process::{Command, Stdio};
+    let mut child = Command::new(assert_cmd::cargo::cargo_bin("heftwise"))
+        .args(["list", "rules", "--json"])
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    drop(child.stdout.take());
+    let output = child.wait_with_output().unwrap();
+    assert_eq!(output.status.code(), Some(0), "{}", String::from_utf8_lossy(&output.stderr));
+    assert!(output.stderr.is_empty());
+}
+
+#[cfg(target_os = "linux")]
+#[test]
+fn an_answer_that_cannot_be_written_is_a_failure() {
+    let full = std::fs::File::options().write(true).open("/dev/full").unwrap();
+    let output = std::process::Command::new(assert_cmd::cargo::cargo_bin("heftwise"))
+        .args(["list", "rules"])
+        .stdout(full)
+        .output()
+        .unwrap();
+    assert_eq!(output.status.code(), Some(1));
+    assert!(String::from_utf8_lossy(&output.stderr).contains("cannot be written"));
+}
