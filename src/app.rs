@@ -36,7 +36,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::E
     let folders = folders();
     let (width, height) = Settings::load(&folders.settings).window;
     let source: Box<dyn Source + Send + Sync> = match lessons {
-        Some(folder) => Box::new(Folder::new(folder)),
+        Some(folder) => Box::new(Folder(folder.to_owned())),
         None => Box::new(Shipped),
     };
     // iced may ask for the first state again; it then gets a fresh one from the shipped lessons.

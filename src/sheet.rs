@@ -5,9 +5,13 @@
 //! number or an odd layout can never be lost, and undo gives back the file byte for byte.
 
 mod contents;
+pub mod demo;
 mod draft;
 mod edit;
+pub mod file;
+mod history;
 mod part;
+pub mod presets;
 mod read;
 mod report;
 mod sum;
@@ -19,6 +23,7 @@ use std::sync::Arc;
 
 use contents::Contents;
 pub use edit::{Edit, EditRefused};
+pub use history::{Gesture, History};
 pub use part::{Axis, Part, PartField, TrialMass};
 pub use report::{Position, Report, SyntaxError};
 pub use tally::{PartNumbers, PartsTotal, Place, Remark, Tally};
@@ -44,6 +49,12 @@ impl Sheet {
     /// The text is no TOML. Anything else that is odd is kept and stands in [`Self::reports`].
     pub fn read(text: &str) -> Result<Self, SyntaxError> {
         Ok(Self { contents: Arc::new(read::read(text)?) })
+    }
+
+    /// An empty build.
+    pub fn blank() -> Self {
+        let text = format!("format = {FORMAT}\n");
+        Self { contents: Arc::new(Contents { text, format: FORMAT, ..Contents::default() }) }
     }
 
     /// Makes one change, or leaves the build as it is and says why.

@@ -2,11 +2,13 @@
 //! The shell owns it; screens and blocks read it and hand back edits.
 
 use std::collections::HashMap;
+use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
 use crate::quantity::{self, AnyId, Entry, Units, catalogue};
-use crate::sheet::{Edit, History, Sheet, Tally, file};
-use crate::study::{Moved, Outcome, moved};
+use crate::sheet::file::Stamp;
+use crate::sheet::{Edit, Gesture, History, Sheet, Tally};
+use crate::study::{Moved, Outcome, moved::moved};
 
 /// A text in a field that is not, or not yet, a number of the build.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,7 +26,7 @@ pub struct Desk {
     /// The file it was read from or last saved to.
     pub path: Option<PathBuf>,
     /// What that file held when last read or written.
-    pub stamp: Option<file::Stamp>,
+    pub stamp: Option<Stamp>,
     /// What the parts and texts add up to.
     pub tally: Tally,
     /// What the rules make of it.
@@ -36,16 +38,18 @@ pub struct Desk {
     /// The gesture the last change belongs to.
     gesture: Option<String>,
     drafts: HashMap<String, Draft>,
+    /// Counts the gestures that are over.
+    settled: u64,
     revision: u64,
 }
 
 impl Desk {
-    /// A build put on the desk.
-    pub fn new(sheet: Sheet, path: Option<PathBuf>, stamp: Option<file::Stamp>) -> Self {
-        let tally = sheet.tally();
+    /// A build put on the desk: `path` and `stamp` say which file it was read from, if any.
+    pub fn new(history: History, path: Option<PathBuf>, stamp: Option<Stamp>) -> Self {
+        let tally = history.sheet().tally();
         let outcome = Outcome::of(tally.givens.clone(), &tally.spreads, 0);
         Self {
-            history: History::new(sheet),
+            history,
             path,
             stamp,
             before: outcome.clone(),
@@ -54,6 +58,7 @@ impl Desk {
             moved: Vec::new(),
             gesture: None,
             drafts: HashMap::new(),
+            settled: 0,
             revision: 0,
         }
     }
@@ -88,7 +93,8 @@ impl Desk {
     /// # Errors
     /// The reason, in words, when the build does not take the change.
     pub fn apply(&mut self, edit: &Edit, gesture: Option<&str>) -> Result<(), String> {
-        self.history.apply(edit, gesture).map_err(|refused| refused.to_string())?;
+        let token = gesture.map(|gesture| self.token(gesture));
+        self.history.apply(edit, token).map_err(|refused| refused.to_string())?;
         let same = gesture.is_some() && self.gesture.as_deref() == gesture;
         if !same {
             self.before = self.outcome.clone();
@@ -118,6 +124,19 @@ impl Desk {
             self.reckon();
         }
         turned
+    }
+
+    /// Puts another build in place of this one, as one change that can be undone.
+    pub fn replace(&mut self, sheet: Sheet) {
+        self.history.replace(sheet);
+        self.turned(true);
+    }
+
+    /// Names a gesture for the history: the place, and which gesture in that place.
+    fn token(&self, gesture: &str) -> Gesture {
+        let mut hasher = DefaultHasher::new();
+        (gesture, self.settled).hash(&mut hasher);
+        Gesture(hasher.finish())
     }
 
     fn reckon(&mut self) {
@@ -202,7 +221,7 @@ impl Desk {
     /// Ends a gesture: the next change is one of its own.
     pub fn settled(&mut self) {
         self.gesture = None;
-        self.history.settle();
+        self.settled += 1;
         self.drafts.retain(|_, draft| draft.error.is_some());
     }
 }

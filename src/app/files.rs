@@ -6,7 +6,7 @@ use iced::Task;
 
 use crate::app::desk::Desk;
 use crate::app::shell::Message;
-use crate::sheet::{demo, file};
+use crate::sheet::{History, Sheet, demo, file};
 
 /// Asks which build to open.
 pub fn choose() -> Task<Message> {
@@ -51,10 +51,12 @@ fn with_ending(path: PathBuf) -> PathBuf {
 /// Why it cannot be read, in words.
 pub fn open(path: &Path) -> Result<Desk, String> {
     let loaded = file::load(path).map_err(|error| error.to_string())?;
-    Ok(Desk::new(loaded.sheet, Some(path.to_owned()), Some(loaded.stamp)))
+    let history = History::opened(loaded.sheet);
+    Ok(Desk::new(history, Some(path.to_owned()), Some(loaded.stamp)))
 }
 
 /// Puts a demo build on a desk; it has no file until it is saved.
 pub fn open_demo(id: &str) -> Option<Desk> {
-    demo::ALL.iter().find(|demo| demo.id == id).map(|demo| Desk::new(demo.sheet(), None, None))
+    let sheet = Sheet::read(demo::find(id)?.text).ok()?;
+    Some(Desk::new(History::opened(sheet), None, None))
 }

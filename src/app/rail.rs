@@ -12,6 +12,7 @@ use crate::app::settings::{Daylight, Settings};
 use crate::app::shell::Message;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, Pressable, pressable};
+use crate::app::widget::symbol;
 use crate::lesson::Lesson;
 use crate::quantity::{UnitSet, catalogue, catalogue::machine::MASS};
 
@@ -198,7 +199,7 @@ fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
     let demos = crate::sheet::demo::ALL.iter().map(|demo| {
         pressable(
             Kind::Line(false),
-            text(format!("{} (example)", demo.name)).size(size::SMALL).width(Fill),
+            text(format!("{} (example)", symbol::capitalised(&demo.id.replace('-', " ")))).size(size::SMALL).width(Fill),
         )
         .padding([4, 10])
         .width(Fill)

@@ -7,7 +7,7 @@ use super::report::Report;
 use crate::quantity::AnyId;
 
 /// A build file: its text, what it says, and what there is to say about it.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Default, PartialEq)]
 pub(super) struct Contents {
     pub text: String,
     pub format: i64,

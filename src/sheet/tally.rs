@@ -189,7 +189,7 @@ impl Tally {
     /// mass, where they were not stated.
     fn balance(&mut self, trial: Option<&Trial>, cg_spread: [f64; 3]) {
         self.name_unplaced();
-        let placed = trial.and_then(|trial| trial.at.map(|at| (trial.mass.si, at)));
+        let placed = trial.and_then(|trial| trial.at.map(|at| (trial.mass, at)));
         let (Some(parts), Some((mass, _))) = (self.parts.cg, self.givens.get(MASS.any())) else {
             if placed.is_some() && self.parts.cg.is_none() {
                 self.caution(
@@ -203,7 +203,7 @@ impl Tally {
         };
         let (cg, spread) = match placed {
             None => (parts, cg_spread),
-            Some((added, at)) => with_trial(parts, cg_spread, mass, added, at),
+            Some((added, at)) => with_trial((parts, cg_spread), mass, added, at),
         };
         self.cg = Some(cg);
         for (id, axis) in [(BALANCE_OFFSET.any(), 0), (CG_HEIGHT.any(), 2)] {
@@ -236,19 +236,21 @@ impl Tally {
     }
 }
 
-/// The centre of gravity and its half-widths with a trial mass, `total` kilograms in all.
+/// The centre of gravity and its half-widths with a trial mass, `total` kilograms in all
+/// (first order, JCGM 100:2008, 5.1.2; the mass of the rest is taken as sure).
 fn with_trial(
-    cg: [f64; 3],
-    spread: [f64; 3],
+    (cg, spread): ([f64; 3], [f64; 3]),
     total: f64,
-    added: f64,
+    added: Amount,
     at: [Amount; 3],
 ) -> ([f64; 3], [f64; 3]) {
-    let share = added / total;
+    let share = added.si / total;
     let moved = [0, 1, 2].map(|axis| (1.0 - share) * cg[axis] + share * at[axis].si);
     let widths = [0, 1, 2].map(|axis| {
-        let own = (1.0 - share) * spread[axis];
-        sum::quadrature([own, share * at[axis].spread.unwrap_or(0.0)].into_iter())
+        let from_cg = (1.0 - share) * spread[axis];
+        let from_place = share * at[axis].spread.unwrap_or(0.0);
+        let from_mass = added.spread.unwrap_or(0.0) * (at[axis].si - moved[axis]) / total;
+        sum::quadrature([from_cg, from_place, from_mass].into_iter())
     });
     (moved, widths)
 }

@@ -8,6 +8,11 @@
 
 mod commands;
 mod imports;
+mod sheet_broken;
+mod sheet_edit;
+mod sheet_file;
+mod sheet_history;
+mod sheet_sums;
 mod numbers;
 mod published;
 mod rules_engine;

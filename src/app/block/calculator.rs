@@ -119,7 +119,7 @@ fn differs(before: f64, after: f64) -> bool {
 
 /// The range the spreads leave, in words.
 fn sure(entry: &'static Entry, id: AnyId, page: Page<'_>) -> String {
-    match page.desk.outcome.ranges.get(&id) {
+    match page.desk.outcome.range(id) {
         Some(range) => {
             format!("Could be {}.", page.settings.units.show_range(entry, range.low, range.high))
         }
@@ -145,11 +145,12 @@ fn shown_working<'a>(id: AnyId, page: Page<'a>) -> Element<'a, Message> {
     };
     let Working { symbols_tex, numbers_tex, answer_tex, .. } =
         working(rule, values, &page.settings.units);
+    let answer = answer_tex.map(|tex| formula::display(&tex, size::BODY));
     let mut stack = column![
         text(rule.title).size(size::LABEL).font(SEMIBOLD),
         formula::display(&symbols_tex, size::MINOR),
         formula::display(&numbers_tex, size::BODY),
-        formula::display(&answer_tex, size::BODY),
+        answer,
     ]
     .spacing(UNIT * 1.5);
     for assumption in rule.assumes {

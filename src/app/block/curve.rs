@@ -20,7 +20,7 @@ use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Block, BlockKind, Curve};
 use crate::plot::{Build, PlotSpec, table};
 use crate::quantity::Units;
-use crate::study::{Ask, Scale};
+use crate::study::curve::{Ask, Scale};
 
 /// The height of the plot, in pixels.
 const HEIGHT: f32 = 320.0;
@@ -116,10 +116,9 @@ impl State {
 /// A curve that starts on `line` of its lesson.
 pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Message> {
     let place = format!("curve:{line}");
-    let event = |event| Message::Curve(line, Act::Field(event));
     let plot: Element<'a, Message> = match page.marks.curves.get(&line).and_then(|s| s.drawn.as_ref())
     {
-        Some(drawn) => plot(curve, line, drawn, page).map(event),
+        Some(drawn) => plot(curve, line, drawn, page).map(move |event| Message::Curve(line, Act::Field(event))),
         None => text("This curve cannot be drawn for this build.").style(theme::warning).into(),
     };
     let drawn = page.marks.curves.get(&line).and_then(|state| state.drawn.as_ref());
@@ -130,7 +129,8 @@ pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Me
         column![
             plot,
             drawn.map(|drawn| text(drawn.spec.summary.as_str()).size(size::LABEL).width(Fill)),
-            field::full(&place, curve.against, page.desk, page.settings).map(event),
+            field::full(&place, curve.against, page.desk, page.settings)
+                .map(move |event| Message::Curve(line, Act::Field(event))),
             pressable(Kind::Word, text(word).size(size::LABEL))
                 .on_press(Message::Curve(line, Act::Table)),
             drawn.filter(|_| open).map(|drawn| rows(&drawn.spec)),

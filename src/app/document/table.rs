@@ -1,6 +1,7 @@
 //! A table of a lesson.
 
 use iced::widget::{Column, Row, column, container, rule};
+use iced::alignment::Horizontal;
 use iced::{Element, Fill, Length};
 
 use super::{flow, plain};
@@ -28,9 +29,9 @@ pub fn table<'a>(
             container(flow(cell, size::LABEL, page))
                 .width(Length::FillPortion(portions.get(place).copied().unwrap_or(1)))
                 .align_x(match alignment {
-                    Alignment::Right => iced::Right,
-                    Alignment::Centre => iced::Center,
-                    Alignment::Left | Alignment::Unset => iced::Left,
+                    Alignment::Right => Horizontal::Right,
+                    Alignment::Centre => Horizontal::Center,
+                    Alignment::Left | Alignment::Unset => Horizontal::Left,
                 })
                 .into()
         });

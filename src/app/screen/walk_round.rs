@@ -9,7 +9,7 @@ use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, ink, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::Lesson;
 use crate::quantity::catalogue;
-use crate::study::{Finding, Verdict, walk_round};
+use crate::study::walk_round::{Finding, Verdict, walk_round};
 
 /// A lesson is wanted.
 #[derive(Debug, Clone)]

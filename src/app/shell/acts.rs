@@ -17,8 +17,8 @@ use crate::app::widget::field;
 use crate::app::{files, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
-use crate::sheet::file::{self, SaveError};
-use crate::sheet::{Sheet, autosave};
+use crate::sheet::file::{self, SaveError, Stamp, autosave};
+use crate::sheet::{History, Sheet};
 
 /// The build the window starts with, and what to say if the one asked for cannot be read.
 pub(super) fn first_desk(build: Option<&Path>) -> (Desk, Option<String>) {
@@ -34,7 +34,7 @@ pub(super) fn first_desk(build: Option<&Path>) -> (Desk, Option<String>) {
 }
 
 fn blank() -> Desk {
-    Desk::new(Sheet::blank(), None, None)
+    Desk::new(History::opened(Sheet::blank()), None, None)
 }
 
 /// The other set of units.
@@ -229,7 +229,7 @@ impl App {
 
     pub(super) fn save(&mut self) -> Task<Message> {
         match self.desk.path.clone() {
-            Some(path) => self.write(&path, self.desk.stamp.clone()),
+            Some(path) => self.write(&path, self.desk.stamp),
             None => files::choose_new(&self.desk),
         }
     }
@@ -241,7 +241,7 @@ impl App {
 
     /// The dialog has asked already before an existing file is written over.
     pub(super) fn save_at(&mut self, path: &Path) -> Task<Message> {
-        let stamp = file::stamp(path).ok();
+        let stamp = Stamp::on_disk(path).ok().flatten();
         self.write(path, stamp)
     }
 
@@ -253,13 +253,13 @@ impl App {
         }
     }
 
-    fn write(&mut self, path: &Path, stamp: Option<file::Stamp>) -> Task<Message> {
-        match file::save(path, self.desk.sheet(), stamp.as_ref()) {
+    fn write(&mut self, path: &Path, stamp: Option<Stamp>) -> Task<Message> {
+        match file::save(path, self.desk.sheet(), stamp) {
             Ok(stamp) => {
                 self.forget_recovery();
                 self.desk.path = Some(path.to_owned());
                 self.desk.stamp = Some(stamp);
-                self.desk.history.mark_saved();
+                self.desk.history.mark_saved(self.desk.sheet().clone());
                 self.kept = self.desk.revision();
                 self.settings.remember(path);
                 self.save_settings();
@@ -283,8 +283,8 @@ impl App {
         let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp.as_ref()) else {
             return Task::none();
         };
-        match file::stamp(path) {
-            Ok(now) if now != *stamp && self.question.is_none() => {
+        match Stamp::on_disk(path) {
+            Ok(Some(now)) if now != *stamp && self.question.is_none() => {
                 self.ask(Question::ChangedOnDisk)
             }
             _ => Task::none(),
@@ -306,10 +306,11 @@ impl App {
 
     pub(super) fn offer_recovery(&mut self) {
         let path = self.desk.path.clone();
-        if let Some(found) = autosave::find(&self.folders.recovery, path.as_deref())
-            && found != *self.desk.sheet()
+        if let Ok(Some(found)) = autosave::find(&self.folders.recovery, path.as_deref())
+            && let Ok(sheet) = Sheet::read(&found.text)
+            && sheet != *self.desk.sheet()
         {
-            self.recovered = Some(found);
+            self.recovered = Some(sheet);
             self.question.get_or_insert(Question::Recover(path.unwrap_or_else(|| "a build without a file".into())));
         }
     }
@@ -330,7 +331,7 @@ impl App {
 
     fn forget_recovery(&mut self) {
         if self.recovered.is_none() {
-            autosave::discard(&self.folders.recovery, self.desk.path.as_deref());
+            let _ = autosave::discard(&self.folders.recovery, self.desk.path.as_deref());
         }
     }
 

@@ -131,7 +131,7 @@ pub(super) fn append_block(text: &str, lines: &str) -> String {
 /// The text with a block put in after the end of another, an empty line between them.
 pub(super) fn insert_block(text: &str, after: usize, lines: &str) -> String {
     let newline = newline(text);
-    let lines = lines.replace('\n', newline);
+    let lines = lines.replace("\r\n", "\n").replace('\n', newline);
     if after == 0 {
         return splice(text, 0..0, &format!("{lines}{newline}"));
     }

@@ -106,7 +106,7 @@ fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Eleme
         act("copy", Some(Edit::DuplicatePart { index })),
         act("remove", Some(Edit::RemovePart { index })),
     ];
-    let problem = desk.tally.problems.iter().find(|remark| remark.place == Place::Part(index));
+    let problem = desk.tally.problems.iter().find(|remark| matches!(remark.place, Place::Part(part, _) if part == index));
     column![
         Row::with_children(
             [
