@@ -3,7 +3,6 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
-mod formula;
 mod list;
 mod open;
 mod proof;

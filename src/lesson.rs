@@ -16,8 +16,6 @@ mod markdown;
 mod place;
 mod problem;
 pub mod proof;
-mod shipped;
-mod source;
 mod words;
 
 pub use block::{
@@ -27,10 +25,8 @@ pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,
     Target,
 };
-pub use library::Library;
+pub use library::{Folder, Library, Memory, Shipped, Source};
 pub use problem::Problem;
-pub use shipped::Shipped;
-pub use source::{Folder, Memory, Source};
 pub use words::{of_spans, plain_text, reading_minutes, word_count};
 
 use place::{Origin, Report};

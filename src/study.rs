@@ -12,4 +12,4 @@ pub use curve::Curve;
 pub use moved::{Moved, moved};
 pub use outcome::Outcome;
 pub use spread::{Range, Ranges};
-pub use walk_round::{Finding, walk_round};
+pub use walk_round::{Finding, Verdict, walk_round};

@@ -6,6 +6,7 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
 use crate::quantity::{self, AnyId, Entry, Units, catalogue};
+use crate::rules::{Origin, Value};
 use crate::sheet::file::Stamp;
 use crate::sheet::{Edit, Gesture, History, Sheet, Tally};
 use crate::study::{Moved, Outcome, moved::moved};
@@ -142,8 +143,7 @@ impl Desk {
     fn reckon(&mut self) {
         self.revision += 1;
         self.tally = self.sheet().tally();
-        self.outcome =
-            Outcome::of(self.tally.givens.clone(), &self.tally.spreads, self.revision);
+        self.outcome = Outcome::of(self.tally.givens.clone(), &self.tally.spreads, self.revision);
         self.moved = moved(&self.before.values, &self.outcome.values);
     }
 
@@ -161,11 +161,14 @@ impl Desk {
         {
             return typed.to_owned();
         }
-        self.outcome
-            .values
-            .si(entry.id)
-            .map(|si| quantity::field_text(entry, si, units))
-            .unwrap_or_default()
+        let Value::Known(known) = self.outcome.values.of(entry.id) else { return String::new() };
+        match known.origin {
+            Origin::Given => match self.tally.spreads.get(&entry.id).copied() {
+                Some(spread) => units.show_spread(entry, known.si, spread),
+                None => quantity::field_text(entry, known.si, units),
+            },
+            _ => units.show(entry, known.si).to_string(),
+        }
     }
 
     /// Takes what was typed in a place: into the build if it is a number, else into the draft.

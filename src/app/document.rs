@@ -33,16 +33,17 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Heading { level, anchor, spans } => heading(*level, anchor, &plain(spans)),
         BlockKind::Paragraph(spans) => flow(spans, size::BODY, page),
         BlockKind::List { start, items } => list(*start, items, page),
-        BlockKind::Quote(inner) => container(blocks(inner, page))
-            .padding(Padding::ZERO.left(2.0 * UNIT))
-            .into(),
+        BlockKind::Quote(inner) => {
+            container(blocks(inner, page)).padding(Padding::ZERO.left(2.0 * UNIT)).into()
+        }
         BlockKind::Alert { kind, blocks: inner } => alert(*kind, inner, page),
         BlockKind::Table { alignments, header, rows } => {
             table::table(alignments, header, rows, page)
         }
-        BlockKind::Code { text: code, .. } => {
-            container(text(code.as_str()).size(size::SMALL)).style(theme::block).padding(UNIT).into()
-        }
+        BlockKind::Code { text: code, .. } => container(text(code.as_str()).size(size::SMALL))
+            .style(theme::block)
+            .padding(UNIT)
+            .into(),
         BlockKind::Formula(tex) => container(formula::display(tex, 20.0))
             .center_x(Fill)
             .padding(Padding::from([UNIT, 0.0]))
@@ -77,8 +78,10 @@ fn heading<'a>(level: u8, anchor: &str, words: &str) -> Element<'a, Message> {
 fn list<'a>(start: Option<u64>, items: &'a [Vec<Block>], page: Page<'a>) -> Element<'a, Message> {
     let mut stack = column![].spacing(UNIT).width(Fill);
     for (place, item) in items.iter().enumerate() {
-        let mark = start
-            .map_or_else(|| "•".to_owned(), |first| format!("{}.", first.saturating_add(place as u64)));
+        let mark = start.map_or_else(
+            || "•".to_owned(),
+            |first| format!("{}.", first.saturating_add(place as u64)),
+        );
         stack = stack.push(
             row![
                 text(mark).size(size::BODY).line_height(LEADING).width(Length::Fixed(3.0 * UNIT)),
@@ -127,7 +130,10 @@ fn broken<'a>(
     problems: &'a [crate::lesson::Problem],
 ) -> Element<'a, Message> {
     let mut stack = column![
-        text(format!("This {name} cannot be read")).size(size::LABEL).font(SEMIBOLD).style(theme::warning),
+        text(format!("This {name} cannot be read"))
+            .size(size::LABEL)
+            .font(SEMIBOLD)
+            .style(theme::warning),
     ]
     .spacing(UNIT);
     for problem in problems {

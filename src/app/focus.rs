@@ -41,9 +41,7 @@ struct Page {
 impl Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)> for FindFocused {
     fn traverse(
         &mut self,
-        operate: &mut dyn FnMut(
-            &mut dyn Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)>,
-        ),
+        operate: &mut dyn FnMut(&mut dyn Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)>),
     ) {
         let outer = self.page.clone();
         operate(self);

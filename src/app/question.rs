@@ -59,13 +59,14 @@ pub const KEYS: &[(&str, &str)] = &[
 
 /// The page with a card over it.
 pub fn over<'a>(page: Element<'a, Message>, question: &'a Question) -> Element<'a, Message> {
-    let veil = container(container(card(question)).style(theme::block).padding(3.0 * UNIT).max_width(520))
-        .center(Fill)
-        .padding(2.0 * UNIT)
-        .style(|_| container::Style {
-            background: Some(Background::Color(Color { a: 0.55, ..Color::BLACK })),
-            ..Default::default()
-        });
+    let veil =
+        container(container(card(question)).style(theme::block).padding(3.0 * UNIT).max_width(520))
+            .center(Fill)
+            .padding(2.0 * UNIT)
+            .style(|_| container::Style {
+                background: Some(Background::Color(Color { a: 0.55, ..Color::BLACK })),
+                ..Default::default()
+            });
     stack![page, opaque(veil)].into()
 }
 
@@ -103,15 +104,19 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
         ),
         Question::Web(address) => ask(
             "This leads out of Heftwise",
-            format!("The lesson points to {address}. Heftwise opens no network pages itself; copy the address to read it in your browser."),
+            format!(
+                "The lesson points to {address}. Heftwise opens no network pages itself; copy the address to read it in your browser."
+            ),
             vec![
                 ("Copy the address", Kind::Main, Message::Copy(address.clone())),
                 ("Stay here", Kind::Plain, Message::QuestionClosed),
             ],
         ),
-        Question::Told(words) => {
-            ask("This did not work", words.clone(), vec![("Close", Kind::Main, Message::QuestionClosed)])
-        }
+        Question::Told(words) => ask(
+            "This did not work",
+            words.clone(),
+            vec![("Close", Kind::Main, Message::QuestionClosed)],
+        ),
         Question::Keys => keys(),
     }
 }

@@ -29,6 +29,7 @@ pub fn beside<'a>(
     container(
         scrollable(container(inside(place, lessons, desk, settings)).padding(2.0 * UNIT))
             .id("rail")
+            .direction(theme::bar())
             .style(theme::scroll)
             .height(Fill),
     )
@@ -57,6 +58,7 @@ pub fn above<'a>(
     let rest = open.then(|| {
         scrollable(container(inside(place, lessons, desk, settings)).padding([UNIT, 0.0]))
             .id("rail")
+            .direction(theme::bar())
             .style(theme::scroll)
             .height(Length::Fixed(420.0))
     });
@@ -121,7 +123,9 @@ fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
         .spacing(UNIT)
         .align_y(iced::Center),
         desk.sheet().is_read_only().then(|| {
-            text("From a newer Heftwise: for reading alone.").size(size::SMALL).style(theme::warning)
+            text("From a newer Heftwise: for reading alone.")
+                .size(size::SMALL)
+                .style(theme::warning)
         }),
         Row::with_children(acts).spacing(UNIT / 2.0).wrap().vertical_spacing(UNIT / 2.0),
     ]
@@ -144,9 +148,8 @@ fn ways<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
         .on_press(Message::Go(to))
         .into()
     };
-    let lessons = lessons
-        .iter()
-        .map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), true));
+    let lessons =
+        lessons.iter().map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), true));
     column![
         way("Lessons", Place::Contents, false),
         Column::with_children(lessons),
@@ -199,7 +202,9 @@ fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
     let demos = crate::sheet::demo::ALL.iter().map(|demo| {
         pressable(
             Kind::Line(false),
-            text(format!("{} (example)", symbol::capitalised(&demo.id.replace('-', " ")))).size(size::SMALL).width(Fill),
+            text(format!("{} (example)", symbol::capitalised(&demo.id.replace('-', " "))))
+                .size(size::SMALL)
+                .width(Fill),
         )
         .padding([4, 10])
         .width(Fill)
@@ -219,5 +224,6 @@ fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
 }
 
 fn file_name(path: &Path) -> String {
-    path.file_name().map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into_owned())
+    path.file_name()
+        .map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into_owned())
 }

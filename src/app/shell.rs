@@ -264,8 +264,7 @@ impl App {
     fn refresh(&mut self) {
         let dark = self.is_dark();
         if let Some(reading) = &mut self.reading
-            && let Some(lesson) =
-                self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
+            && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
         {
             reading.refresh(lesson, &self.desk, &self.settings, dark);
         }

@@ -10,7 +10,8 @@ use crate::quantity::AnyId;
 pub struct Lesson {
     /// The file as messages name it: `lessons/pressure/lesson.md`.
     pub file: String,
-    /// Its id, which is also the name of its folder; empty if the front matter gives none.
+    /// Its id, which is also the name of its folder. Read alone, a lesson has the id its front matter
+    /// gives, or none; in a library, always its folder's name.
     pub id: String,
     /// What it is called; empty if the front matter says nothing.
     pub title: String,

@@ -1,12 +1,16 @@
-//! All lessons together.
+//! All lessons together, and where they are read from.
+
+mod shipped;
+mod source;
 
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::document::{Lesson, MentionKind};
 use super::problem::Problem;
-use super::source::Source;
 use super::{parse, proof};
+pub use shipped::Shipped;
+pub use source::{Folder, Memory, Source};
 
 /// All lessons of a source, read and held against each other.
 #[derive(Debug, Clone, Default)]
@@ -40,7 +44,9 @@ impl Library {
             }
         }
         for (folder, lesson) in &mut read {
-            library.take_pictures(source, folder, lesson);
+            // The folder is what links go by, also when the front matter is broken.
+            lesson.id.clone_from(folder);
+            library.take_pictures(source, lesson);
         }
         proof::hold_together(&mut read);
         library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
@@ -58,9 +64,9 @@ impl Library {
         self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()
     }
 
-    fn take_pictures(&mut self, source: &dyn Source, folder: &str, lesson: &mut Lesson) {
+    fn take_pictures(&mut self, source: &dyn Source, lesson: &mut Lesson) {
         for picture in lesson.mentions.iter().filter(|m| m.kind == MentionKind::Picture) {
-            match source.picture(folder, &picture.name) {
+            match source.picture(&lesson.id, &picture.name) {
                 Ok(bytes) => {
                     let key = (lesson.id.clone(), picture.name.clone());
                     self.pictures.insert(key, bytes.into());

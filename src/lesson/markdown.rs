@@ -1,18 +1,20 @@
 //! From the events of the Markdown parser to blocks.
 
-use std::collections::HashSet;
+mod definition;
+mod table;
+
 use std::ops::Range;
 
-use pulldown_cmark::{
-    Alignment as Column, BlockQuoteKind, CodeBlockKind, Event, LinkType, Parser, Tag, TagEnd,
-};
+use pulldown_cmark::{BlockQuoteKind, CodeBlockKind, Event, Parser, Tag, TagEnd};
 
 use super::anchor::Anchors;
 use super::block;
-use super::document::{AlertKind, Alignment, Block, BlockKind, Heading, Span};
+use super::document::{AlertKind, Block, BlockKind, Heading};
 use super::inline::{self, Inline, OPTIONS, Part, Text};
 use super::place::{Fault, Origin, Report};
 use super::words;
+use definition::Definitions;
+use table::Table;
 
 /// Quotes and lists nested deeper than this lose their frames, never their words.
 const DEEPEST: usize = 64;
@@ -25,19 +27,12 @@ pub(super) fn read(
     report: &mut Report,
 ) -> (Vec<Block>, Vec<Heading>) {
     let parser = Parser::new_ext(text, OPTIONS).into_offset_iter();
-    let used = used_definitions(text);
-    let definitions = parser.reference_definitions().iter();
-    let mut followed: Vec<Range<usize>> = definitions
-        .filter(|(label, _)| used.contains(&label.to_lowercase()))
-        .map(|(_, definition)| definition.span.clone())
-        .collect();
-    followed.sort_by_key(|span| span.start);
-
+    let definitions = Definitions::of(text, parser.reference_definitions());
     let mut reader = Reader {
         from: Text { text, origin },
         lesson,
         report,
-        followed,
+        definitions,
         frames: Vec::new(),
         root: Frame::new(Container::Root, 0, 0),
         flattened: 0,
@@ -54,22 +49,6 @@ pub(super) fn read(
     reader.end_leaf();
     reader.gap(text.len());
     (reader.root.blocks, reader.headings)
-}
-
-/// The labels of link definitions that some link uses, in small letters.
-fn used_definitions(text: &str) -> HashSet<String> {
-    if !text.contains("]:") {
-        return HashSet::new();
-    }
-    Parser::new_ext(text, OPTIONS)
-        .filter_map(|event| match event {
-            Event::Start(Tag::Link { link_type, id, .. } | Tag::Image { link_type, id, .. }) => {
-                matches!(link_type, LinkType::Reference | LinkType::Collapsed | LinkType::Shortcut)
-                    .then(|| id.to_lowercase())
-            }
-            _ => None,
-        })
-        .collect()
 }
 
 enum Container {
@@ -114,21 +93,11 @@ enum CodeKind {
     Html,
 }
 
-struct Table {
-    line: usize,
-    alignments: Vec<Alignment>,
-    rows: Vec<Vec<Vec<Span>>>,
-    row: Vec<Vec<Span>>,
-    cell: Option<Inline>,
-    cell_end: usize,
-}
-
 struct Reader<'r, 'a, 's> {
     from: Text<'a>,
     lesson: &'a str,
     report: &'r mut Report<'s>,
-    /// Where the link definitions stand that some link uses.
-    followed: Vec<Range<usize>>,
+    definitions: Definitions,
     frames: Vec<Frame>,
     root: Frame,
     /// Containers open without a frame, because they are too deep.
@@ -161,7 +130,7 @@ impl Reader<'_, '_, '_> {
             Tag::TableHead | Tag::TableRow => {}
             Tag::TableCell => {
                 if let Some(table) = &mut self.table {
-                    table.cell = Some(Inline::default());
+                    table.start_cell();
                 }
             }
             tag => {
@@ -187,14 +156,7 @@ impl Reader<'_, '_, '_> {
                 self.open_code(CodeKind::Html, at);
             }
             Tag::Table(columns) => {
-                self.table = Some(Table {
-                    line,
-                    alignments: columns.into_iter().map(alignment).collect(),
-                    rows: Vec::new(),
-                    row: Vec::new(),
-                    cell: None,
-                    cell_end: at.start,
-                });
+                self.table = Some(Table::new(columns, line, at.start));
             }
             Tag::BlockQuote(kind) => self.open(Container::Quote(kind.map(alert)), at),
             Tag::List(start) => self.open(Container::List { start, items: Vec::new() }, at),
@@ -213,8 +175,7 @@ impl Reader<'_, '_, '_> {
             TagEnd::CodeBlock | TagEnd::HtmlBlock => self.end_code(),
             TagEnd::TableCell => {
                 if let Some(table) = &mut self.table {
-                    table.row.push(table.cell.take().unwrap_or_default().into_spans());
-                    table.cell_end = at.end;
+                    table.end_cell(at.end);
                 }
             }
             TagEnd::TableHead | TagEnd::TableRow => self.end_row(&at),
@@ -227,7 +188,7 @@ impl Reader<'_, '_, '_> {
     }
 
     fn inline(&mut self, event: Event, at: Range<usize>) {
-        if let Some(cell) = self.table.as_mut().and_then(|table| table.cell.as_mut()) {
+        if let Some(cell) = self.table.as_mut().and_then(Table::cell) {
             cell.take(event, at, self.from, self.report);
             return;
         }
@@ -312,24 +273,15 @@ impl Reader<'_, '_, '_> {
     }
 
     fn end_row(&mut self, at: &Range<usize>) {
-        let Some(table) = &mut self.table else { return };
-        let mut row = std::mem::take(&mut table.row);
-        let rest = self.from.text.get(table.cell_end..at.end).unwrap_or_default();
-        let rest = rest.trim_matches(|c: char| c == '|' || c.is_whitespace());
-        if !rest.is_empty() {
-            let fault = Fault::new("the row has more cells than the header", "as many cells");
-            self.report.add(self.from.origin.file(at.start), fault);
-            if let Some(last) = row.last_mut() {
-                last.push(inline::plain(format!(" {rest}")));
-            }
+        if let Some(table) = &mut self.table {
+            table.end_row(at, self.from, self.report);
         }
-        table.rows.push(row);
     }
 
     fn end_table(&mut self) {
-        let Some(Table { line, alignments, mut rows, .. }) = self.table.take() else { return };
-        let header = if rows.is_empty() { Vec::new() } else { rows.remove(0) };
-        self.top().blocks.push(Block { line, kind: BlockKind::Table { alignments, header, rows } });
+        if let Some(table) = self.table.take() {
+            self.top().blocks.push(table.into_block());
+        }
     }
 
     fn open(&mut self, container: Container, at: Range<usize>) {
@@ -357,7 +309,12 @@ impl Reader<'_, '_, '_> {
             Container::Root => return,
             Container::Quote(None) => BlockKind::Quote(blocks),
             Container::Quote(Some(kind)) => BlockKind::Alert { kind, blocks },
-            Container::List { start, items } => BlockKind::List { start, items },
+            Container::List { start, items } => {
+                // What stood between the items follows the list.
+                let list = Block { line, kind: BlockKind::List { start, items } };
+                self.top().blocks.extend(std::iter::once(list).chain(blocks));
+                return;
+            }
             Container::Footnote(name) => BlockKind::Footnote { name, blocks },
             Container::Item => {
                 if let Container::List { items, .. } = &mut self.top().container {
@@ -372,23 +329,13 @@ impl Reader<'_, '_, '_> {
     /// Text between two blocks holds marks and link definitions; a definition that no link uses
     /// would be lost, so it is shown.
     fn gap(&mut self, until: usize) {
-        let mut from = std::mem::replace(&mut self.top().taken, until);
-        let mut rest = String::new();
-        let first = self.followed.partition_point(|span| span.end <= from);
-        for span in self.followed.iter().skip(first).take_while(|span| span.start < until) {
-            rest.push_str(self.from.text.get(from..span.start).unwrap_or_default());
-            from = span.end;
-        }
-        rest.push_str(self.from.text.get(from..until).unwrap_or_default());
-        if !rest.contains("]:") {
+        let from = std::mem::replace(&mut self.top().taken, until);
+        let Some((at, words)) = self.definitions.unused(self.from.text, from..until) else {
             return;
-        }
-        let trimmed = rest.lines().map(|l| l.trim_start_matches(['>', ' ', '\t']).trim_end());
-        let lines: Vec<_> = trimmed.filter(|line| !line.is_empty()).collect();
-        let at = until.saturating_sub(rest.trim_start().len());
+        };
         let fault = Fault::new("no link uses this definition", "a link that names it");
         self.report.add(self.from.origin.file(at), fault);
-        self.push(at, BlockKind::Paragraph(vec![inline::plain(lines.join(" "))]));
+        self.push(at, BlockKind::Paragraph(vec![inline::plain(words)]));
     }
 
     /// Everything before `end` is taken.
@@ -435,14 +382,5 @@ fn alert(kind: BlockQuoteKind) -> AlertKind {
         BlockQuoteKind::Important => AlertKind::Important,
         BlockQuoteKind::Warning => AlertKind::Warning,
         BlockQuoteKind::Caution => AlertKind::Caution,
-    }
-}
-
-fn alignment(column: Column) -> Alignment {
-    match column {
-        Column::None => Alignment::Unset,
-        Column::Left => Alignment::Left,
-        Column::Center => Alignment::Centre,
-        Column::Right => Alignment::Right,
     }
 }

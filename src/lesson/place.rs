@@ -26,7 +26,7 @@ impl<'a> Lines<'a> {
     }
 
     fn column(&self, offset: usize) -> usize {
-        let start = self.starts[self.line(offset) - 1];
+        let start = self.starts.get(self.line(offset) - 1).copied().unwrap_or_default();
         let (from, column) = match self.last.get() {
             (at, column) if at >= start && at <= offset => (at, column),
             _ => (start, 1),

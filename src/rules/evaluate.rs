@@ -172,3 +172,30 @@ fn compare(pair: &Pair, givens: &Givens, values: &mut Values) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_quantity_stands_once_and_after_all_its_rule_needs() {
+        let entries = quantities::all();
+        let mut places = vec![None; entries.len()];
+        for (place, &index) in ORDER.iter().enumerate() {
+            assert_eq!(places[index].replace(place), None, "{} stands twice", entries[index].id);
+        }
+        let place = |id: AnyId| places[quantities::index(id).unwrap()].unwrap();
+        for rule in catalogue::all() {
+            let partner = catalogue::partner(rule.finds);
+            for need in &rule.needs {
+                let own = partner.is_some_and(|pair| [pair.one, pair.other].contains(&need.id));
+                assert!(
+                    own || place(need.id) < place(rule.finds),
+                    "{} before {}",
+                    rule.finds,
+                    need.id
+                );
+            }
+        }
+    }
+}

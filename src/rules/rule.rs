@@ -40,8 +40,8 @@ pub struct Caution {
     pub says: &'static str,
 }
 
-/// A physics function behind its adapter: SI numbers in, an SI number or the fault out.
-type Find = Box<dyn Fn(&Values) -> Result<f64, Fault> + Send + Sync>;
+/// Runs a physics function on what is known; SI units.
+type Find = dyn Fn(&Values) -> Result<f64, Fault> + Send + Sync;
 
 /// How one quantity is found from others.
 pub struct Rule {
@@ -61,7 +61,7 @@ pub struct Rule {
     pub source: &'static str,
     /// What to say when it is stretched.
     pub cautions: &'static [Caution],
-    find: Find,
+    find: Box<Find>,
 }
 
 impl Rule {

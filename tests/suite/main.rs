@@ -8,12 +8,18 @@
 
 mod commands;
 mod imports;
+mod lesson_problems;
+mod lesson_shipped;
+mod lesson_text;
+mod numbers;
+mod plot;
+mod published;
+mod rules_engine;
 mod sheet_broken;
 mod sheet_edit;
 mod sheet_file;
 mod sheet_history;
 mod sheet_sums;
-mod numbers;
-mod published;
-mod rules_engine;
+mod study;
 mod units;
+mod working;

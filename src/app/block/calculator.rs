@@ -62,9 +62,8 @@ fn answer<'a>(id: AnyId, line: usize, page: Page<'a>) -> Element<'a, Message> {
     match value {
         Value::Known(known) => {
             stack = stack.push(number(entry, known.si, page));
-            stack = stack.push(
-                text(sure(entry, id, page)).size(size::SMALL).style(theme::soft).width(Fill),
-            );
+            stack = stack
+                .push(text(sure(entry, id, page)).size(size::SMALL).style(theme::soft).width(Fill));
             for caution in &known.cautions {
                 stack = stack.push(
                     text(caution.clone()).size(size::SMALL).style(theme::warning).width(Fill),
@@ -81,9 +80,8 @@ fn answer<'a>(id: AnyId, line: usize, page: Page<'a>) -> Element<'a, Message> {
         }
     }
     let word = if open { "Hide the working" } else { "Show the working" };
-    stack = stack.push(
-        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Working(key)),
-    );
+    stack = stack
+        .push(pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Working(key)));
     if open {
         stack = stack.push(shown_working(id, page));
     }
@@ -130,10 +128,8 @@ fn sure(entry: &'static Entry, id: AnyId, page: Page<'_>) -> String {
 /// What to give to get an answer.
 pub fn asks(lacks: &[Lack]) -> String {
     let label = |id: &AnyId| catalogue::find(id.name()).map_or(id.name(), |entry| entry.label);
-    let each: Vec<String> = lacks
-        .iter()
-        .map(|lack| lack.iter().map(label).collect::<Vec<_>>().join(" or "))
-        .collect();
+    let each: Vec<String> =
+        lacks.iter().map(|lack| lack.iter().map(label).collect::<Vec<_>>().join(" or ")).collect();
     format!("Give the {} to find it.", each.join(", the "))
 }
 

@@ -116,11 +116,12 @@ impl State {
 /// A curve that starts on `line` of its lesson.
 pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Message> {
     let place = format!("curve:{line}");
-    let plot: Element<'a, Message> = match page.marks.curves.get(&line).and_then(|s| s.drawn.as_ref())
-    {
-        Some(drawn) => plot(curve, line, drawn, page).map(move |event| Message::Curve(line, Act::Field(event))),
-        None => text("This curve cannot be drawn for this build.").style(theme::warning).into(),
-    };
+    let plot: Element<'a, Message> =
+        match page.marks.curves.get(&line).and_then(|s| s.drawn.as_ref()) {
+            Some(drawn) => plot(curve, line, drawn, page)
+                .map(move |event| Message::Curve(line, Act::Field(event))),
+            None => text("This curve cannot be drawn for this build.").style(theme::warning).into(),
+        };
     let drawn = page.marks.curves.get(&line).and_then(|state| state.drawn.as_ref());
     let open = page.marks.open.contains(&place);
     let word = if open { "Hide the table" } else { "Show as a table" };
@@ -155,12 +156,9 @@ fn plot<'a>(
         place: format!("curve:{line}"),
         against: curve.against,
     };
-    container(stack![
-        under,
-        canvas(overlay).width(Fill).height(Length::Fixed(HEIGHT + READING)),
-    ])
-    .id(format!("plot:{line}"))
-    .into()
+    container(stack![under, canvas(overlay).width(Fill).height(Length::Fixed(HEIGHT + READING)),])
+        .id(format!("plot:{line}"))
+        .into()
 }
 
 /// The curve as a table.

@@ -8,9 +8,7 @@ use crate::app::document::flow;
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::{
-    Direction, Guess, GuessKind, Reference, Slip, SlipValue, Span, Tolerance,
-};
+use crate::lesson::{Direction, Guess, GuessKind, Reference, Slip, SlipValue, Span, Tolerance};
 use crate::quantity::{self, AnyId, catalogue};
 
 /// What the reader has answered.

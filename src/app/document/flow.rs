@@ -90,9 +90,9 @@ fn pieces<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Messa
             }
             Span::Formula(tex) => piece.atoms.push(formula::inline(tex, size)),
             Span::Link { to, spans } => piece.atoms.push(link(to, spans, size, page)),
-            Span::FootnoteRef(name) => piece.atoms.push(
-                text(format!("[{name}]")).size(size * 0.75).style(theme::soft).into(),
-            ),
+            Span::FootnoteRef(name) => piece
+                .atoms
+                .push(text(format!("[{name}]")).size(size * 0.75).style(theme::soft).into()),
             Span::Break => {
                 close(&mut lines, &mut piece);
                 lines.push(Vec::new());

@@ -1,7 +1,7 @@
 //! A table of a lesson.
 
-use iced::widget::{Column, Row, column, container, rule};
 use iced::alignment::Horizontal;
+use iced::widget::{Column, Row, column, container, rule};
 use iced::{Element, Fill, Length};
 
 use super::{flow, plain};

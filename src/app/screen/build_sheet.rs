@@ -38,6 +38,7 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings, wide: bool) -> Element<'
     .width(Fill);
     scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
         .id(super::reading::PAGE)
+        .direction(theme::bar())
         .style(theme::scroll)
         .height(Fill)
         .into()
@@ -142,7 +143,11 @@ fn clear<'a>(id: AnyId, word: &'a str) -> Element<'a, Message> {
         .into()
 }
 
-fn answer<'a>(entry: &'static Entry, desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
+fn answer<'a>(
+    entry: &'static Entry,
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Message> {
     let (shown, pinned) = match desk.outcome.values.of(entry.id) {
         Value::Known(known) => {
             (settings.units.show(entry, known.si).to_string(), known.origin == Origin::Given)
@@ -163,9 +168,11 @@ fn answer<'a>(entry: &'static Entry, desk: &'a Desk, settings: &'a Settings) -> 
 /// The tables of ready-made numbers that fill quantities of a topic.
 fn ready_made<'a>(topic: Topic) -> Option<Element<'a, Message>> {
     let tables = presets::tables().iter().filter(|table| {
-        table.rows.iter().flat_map(|row| &row.values).any(|(id, _)| {
-            catalogue::find(id.name()).is_some_and(|entry| entry.topic == topic)
-        })
+        table
+            .rows
+            .iter()
+            .flat_map(|row| &row.values)
+            .any(|(id, _)| catalogue::find(id.name()).is_some_and(|entry| entry.topic == topic))
     });
     let lines: Vec<Element<'a, Message>> = tables
         .map(|table| {

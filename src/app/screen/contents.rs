@@ -20,7 +20,11 @@ pub enum Message {
 }
 
 /// The list of lessons, with how long each takes and what it is for.
-pub fn view<'a>(lessons: &'a [Lesson], last: Option<&'a str>, desk: &'a Desk) -> Element<'a, Message> {
+pub fn view<'a>(
+    lessons: &'a [Lesson],
+    last: Option<&'a str>,
+    desk: &'a Desk,
+) -> Element<'a, Message> {
     let cards = lessons.iter().map(|lesson| card(lesson, last == Some(lesson.id.as_str())));
     let page = column![
         text("Lessons").size(size::TITLE).font(BOLD),
@@ -47,6 +51,7 @@ pub fn view<'a>(lessons: &'a [Lesson], last: Option<&'a str>, desk: &'a Desk) ->
     .width(Fill);
     scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
         .id(super::reading::PAGE)
+        .direction(theme::bar())
         .style(theme::scroll)
         .height(Fill)
         .into()

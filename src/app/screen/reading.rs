@@ -73,9 +73,14 @@ impl Reading {
     }
 
     /// The same place in a lesson whose file has changed.
-    pub fn reloaded(self, lesson: &Lesson, read: impl Fn(&str) -> std::io::Result<Vec<u8>>) -> Self {
+    pub fn reloaded(
+        self,
+        lesson: &Lesson,
+        read: impl Fn(&str) -> std::io::Result<Vec<u8>>,
+    ) -> Self {
         let fresh = Self::new(lesson, read);
-        let marks = Marks { pictures: fresh.marks.pictures, curves: fresh.marks.curves, ..self.marks };
+        let marks =
+            Marks { pictures: fresh.marks.pictures, curves: fresh.marks.curves, ..self.marks };
         Self { marks, ..self }
     }
 
@@ -169,6 +174,7 @@ impl Reading {
         )
         .id(PAGE)
         .on_scroll(|view| Message::Scrolled(view.absolute_offset().y))
+        .direction(theme::bar())
         .style(theme::scroll)
         .width(Fill)
         .height(Fill);
@@ -178,6 +184,7 @@ impl Reading {
                     container(self.margin(lesson, desk, settings)).padding(2.0 * UNIT).width(Fill),
                 )
                 .id("margin")
+                .direction(theme::bar())
                 .style(theme::scroll)
                 .height(Fill),
             )
@@ -306,7 +313,10 @@ fn meaning<'a>(id: AnyId, desk: &'a Desk, settings: &'a Settings) -> Option<Elem
     let holds = rules::finder(id).map(|rule| {
         column![
             text(format!("Holds for: {}", rule.holds)).size(size::SMALL).width(Fill),
-            text(format!("Source: {}", rule.source)).size(size::SMALL).style(theme::soft).width(Fill),
+            text(format!("Source: {}", rule.source))
+                .size(size::SMALL)
+                .style(theme::soft)
+                .width(Fill),
         ]
         .spacing(UNIT / 2.0)
     });
@@ -314,7 +324,10 @@ fn meaning<'a>(id: AnyId, desk: &'a Desk, settings: &'a Settings) -> Option<Elem
         container(
             column![
                 row![
-                    text(symbol::capitalised(entry.label)).size(size::LABEL).font(SEMIBOLD).width(Fill),
+                    text(symbol::capitalised(entry.label))
+                        .size(size::LABEL)
+                        .font(SEMIBOLD)
+                        .width(Fill),
                     formula::inline(entry.symbol, size::LABEL),
                 ]
                 .spacing(UNIT),

@@ -40,6 +40,7 @@ pub fn view<'a>(
     .width(Fill);
     scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
         .id(super::reading::PAGE)
+        .direction(theme::bar())
         .style(theme::scroll)
         .height(Fill)
         .into()
@@ -61,29 +62,28 @@ fn card<'a>(
     let urgent = matches!(finding.verdict, Verdict::Gives | Verdict::Doubtful);
     let number = finding.margin.map(|margin| {
         let entry = catalogue::find(finding.limit.margin.name());
-        let shown = entry.map_or_else(String::new, |entry| {
-            settings.units.show(entry, margin).to_string()
-        });
+        let shown =
+            entry.map_or_else(String::new, |entry| settings.units.show(entry, margin).to_string());
         text(shown).size(size::ANSWER).font(BOLD)
     });
-    let range = finding
-        .range
-        .zip(catalogue::find(finding.limit.margin.name()))
-        .map(|((low, high), entry)| {
+    let range = finding.range.zip(catalogue::find(finding.limit.margin.name())).map(
+        |((low, high), entry)| {
             text(format!("could be {}", settings.units.show_range(entry, low, high)))
                 .size(size::SMALL)
                 .style(theme::soft)
-        });
+        },
+    );
     let compared = compared(&finding, desk, settings);
     let lesson = lessons.iter().find(|lesson| lesson.id == finding.limit.lesson);
     container(
         column![
             row![
                 text(finding.limit.title).size(size::MINOR).font(SEMIBOLD).width(Fill),
-                text(word)
-                    .size(size::LABEL)
-                    .font(SEMIBOLD)
-                    .style(if urgent { theme::warning } else { theme::soft }),
+                text(word).size(size::LABEL).font(SEMIBOLD).style(if urgent {
+                    theme::warning
+                } else {
+                    theme::soft
+                }),
             ]
             .spacing(UNIT),
             row![number, range].spacing(UNIT).align_y(Center),

@@ -107,10 +107,7 @@ impl App {
         };
         self.menu = false;
         self.place = place;
-        operation::scroll_to(
-            reading::PAGE,
-            operation::AbsoluteOffset { x: 0.0, y: offset },
-        )
+        operation::scroll_to(reading::PAGE, operation::AbsoluteOffset { x: 0.0, y: offset })
     }
 
     pub(super) fn turn(&mut self, back: bool) -> Task<Message> {
@@ -311,7 +308,9 @@ impl App {
             && sheet != *self.desk.sheet()
         {
             self.recovered = Some(sheet);
-            self.question.get_or_insert(Question::Recover(path.unwrap_or_else(|| "a build without a file".into())));
+            self.question.get_or_insert(Question::Recover(
+                path.unwrap_or_else(|| "a build without a file".into()),
+            ));
         }
     }
 
@@ -343,8 +342,12 @@ impl App {
         };
         match how {
             keys::Scroll::Lines(lines) => by(f32::from(lines) * 60.0),
-            keys::Scroll::Pages(pages) => by(f32::from(pages) * (self.size.height * 0.75).max(120.0)),
-            keys::Scroll::Top => operation::snap_to(reading::PAGE, operation::RelativeOffset::START),
+            keys::Scroll::Pages(pages) => {
+                by(f32::from(pages) * (self.size.height * 0.75).max(120.0))
+            }
+            keys::Scroll::Top => {
+                operation::snap_to(reading::PAGE, operation::RelativeOffset::START)
+            }
             keys::Scroll::End => operation::snap_to(reading::PAGE, operation::RelativeOffset::END),
         }
     }

@@ -39,10 +39,8 @@ impl App {
     fn page(&self, width: f32) -> Element<'_, Message> {
         let lessons = &self.library.lessons;
         match &self.place {
-            Place::Contents => {
-                contents::view(lessons, self.settings.lesson.as_deref(), &self.desk)
-                    .map(Message::Contents)
-            }
+            Place::Contents => contents::view(lessons, self.settings.lesson.as_deref(), &self.desk)
+                .map(Message::Contents),
             Place::Lesson(id) => self.reading(id, width),
             Place::BuildSheet => build_sheet::view(&self.desk, &self.settings, width >= 1100.0)
                 .map(Message::BuildSheet),

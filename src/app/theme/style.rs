@@ -121,6 +121,12 @@ pub fn drawn(theme: &Theme, _status: svg::Status) -> svg::Style {
     svg::Style { color: Some(ink(theme).text) }
 }
 
+/// The scroll bar of a page: narrow, beside what it moves.
+pub fn bar() -> scrollable::Direction {
+    let bar = scrollable::Scrollbar::new().width(6).scroller_width(6).margin(2);
+    scrollable::Direction::Vertical(bar)
+}
+
 /// The scroll bar of a page.
 pub fn scroll(theme: &Theme, status: scrollable::Status) -> scrollable::Style {
     let mut style = scrollable::default(theme, status);

@@ -1,6 +1,6 @@
 //! A number to change: label, symbol, field with unit, slider and step keys.
 
-use iced::widget::{column, container, row, slider, text, text_input};
+use iced::widget::{column, row, slider, text, text_input};
 use iced::{Center, Element, Fill, Length};
 
 use super::pressable::{Kind, pressable};
@@ -72,7 +72,12 @@ fn stepped(entry: &Entry, desk: &Desk, settings: &Settings, step: Step) -> f64 {
 }
 
 /// The full field of a calculator.
-pub fn full<'a>(place: &str, id: AnyId, desk: &'a Desk, settings: &'a Settings) -> Element<'a, Event> {
+pub fn full<'a>(
+    place: &str,
+    id: AnyId,
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Event> {
     let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
     let event = event(place, id);
     let step = |up| Act::Stepped(Step { up, coarse: false });
@@ -81,6 +86,7 @@ pub fn full<'a>(place: &str, id: AnyId, desk: &'a Desk, settings: &'a Settings) 
             .padding([5, 9])
             .on_press(event(step(up)))
     };
+    let (words, style) = hint(place, entry, desk, settings);
     column![
         row![
             heading(entry),
@@ -91,7 +97,7 @@ pub fn full<'a>(place: &str, id: AnyId, desk: &'a Desk, settings: &'a Settings) 
         .spacing(UNIT)
         .align_y(Center),
         slide(entry, desk, &event),
-        hint(place, entry, desk, settings),
+        note(words, style),
     ]
     .spacing(UNIT / 2.0)
     .into()
@@ -105,11 +111,12 @@ pub fn compact<'a>(
     settings: &'a Settings,
 ) -> Element<'a, Event> {
     let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
+    let (words, style) = hint(place, entry, desk, settings);
     column![
         row![heading(entry), input(place, entry, desk, settings).width(Length::Fixed(132.0))]
             .spacing(UNIT)
             .align_y(Center),
-        hint(place, entry, desk, settings),
+        (!words.is_empty()).then(|| note(words, style)),
     ]
     .spacing(2)
     .into()
@@ -203,18 +210,21 @@ fn rounded(si: f64) -> f64 {
 }
 
 /// The line under a field: what is wrong, or where the number comes from.
-fn hint<'a>(
+fn hint(
     place: &str,
     entry: &'static Entry,
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Event> {
-    let (words, style): (String, fn(&iced::Theme) -> text::Style) =
-        match desk.draft(place).and_then(|draft| draft.error.clone()) {
-            Some(error) => (error, theme::warning),
-            None => (said(entry, desk, settings), theme::soft),
-        };
-    container(text(words).size(size::SMALL).style(style).width(Fill)).width(Fill).into()
+    desk: &Desk,
+    settings: &Settings,
+) -> (String, fn(&iced::Theme) -> text::Style) {
+    match desk.draft(place).and_then(|draft| draft.error.clone()) {
+        Some(error) => (error, theme::warning),
+        None => (said(entry, desk, settings), theme::soft),
+    }
+}
+
+/// The words under a field.
+fn note<'a>(words: String, style: fn(&iced::Theme) -> text::Style) -> Element<'a, Event> {
+    text(words).size(size::SMALL).style(style).width(Fill).into()
 }
 
 fn said(entry: &'static Entry, desk: &Desk, settings: &Settings) -> String {
@@ -228,7 +238,7 @@ fn said(entry: &'static Entry, desk: &Desk, settings: &Settings) -> String {
         return hint;
     }
     match known.origin {
-        Origin::Given => "Yours.".to_owned(),
+        Origin::Given => String::new(),
         Origin::Parts => "Adds up from your parts list.".to_owned(),
         Origin::Assumed => "Taken for granted; change it if yours differs.".to_owned(),
         Origin::Found => "Found from your other numbers.".to_owned(),

@@ -27,6 +27,8 @@ static DRAWN: LazyLock<Mutex<HashMap<(String, bool), Option<Drawn>>>> =
 const KEPT: usize = 512;
 /// Pixels an em is drawn at; the picture is a vector, so this only sets its numbers.
 const EM: f64 = 40.0;
+/// Room around a formula, in em: pictures are cut off at whole pixels.
+const ROOM: f32 = 0.1;
 
 fn draw(tex: &str, display: bool) -> Option<Drawn> {
     let key = (tex.to_owned(), display);
@@ -47,7 +49,12 @@ fn lay_out(tex: &str, display: bool) -> Option<Drawn> {
     let style = if display { MathStyle::Display } else { MathStyle::Text };
     let boxed = layout(&nodes, &LayoutOptions { style, ..LayoutOptions::default() });
     let list = to_display_list(&boxed);
-    let options = SvgOptions { font_size: EM, padding: 0.0, embed_glyphs: true, ..Default::default() };
+    let options = SvgOptions {
+        font_size: EM,
+        padding: EM * f64::from(ROOM),
+        embed_glyphs: true,
+        ..Default::default()
+    };
     let picture = svg::Handle::from_memory(render_to_svg(&list, &options).into_bytes());
     Some(Drawn {
         picture,
@@ -71,23 +78,26 @@ pub fn inline<'a, Message: 'a>(tex: &str, size: f32) -> Element<'a, Message> {
         return text(tex.to_owned()).size(size).into();
     };
     let line = size * LEADING;
+    let em = size * MATHS;
     // Where the baseline of the shipped family falls in a line of this leading.
     let baseline = (line - size * (ASCENT + DESCENT)) / 2.0 + size * ASCENT;
-    let top = (baseline - drawn.height * size).max(0.0);
-    container(picture(&drawn, size))
+    let top = (baseline - (drawn.height + ROOM) * em).max(0.0);
+    container(picture(&drawn, em))
         .padding(iced::Padding::ZERO.top(top))
-        .height(Length::Fixed(line.max(top + (drawn.height + drawn.depth) * size)))
+        .height(Length::Fixed(line.max(top + (drawn.height + drawn.depth + 2.0 * ROOM) * em)))
         .into()
 }
 
+/// How much larger an em of the formulas is set, so that their letters match the text's.
+const MATHS: f32 = 1.12;
 /// Ascent and descent of IBM Plex Sans, in em.
 const ASCENT: f32 = 1.025;
 const DESCENT: f32 = 0.275;
 
 fn picture<'a, Message: 'a>(drawn: &Drawn, size: f32) -> Element<'a, Message> {
     svg(drawn.picture.clone())
-        .width(Length::Fixed(drawn.width * size))
-        .height(Length::Fixed((drawn.height + drawn.depth) * size))
+        .width(Length::Fixed((drawn.width + 2.0 * ROOM) * size))
+        .height(Length::Fixed((drawn.height + drawn.depth + 2.0 * ROOM) * size))
         .style(theme::drawn)
         .into()
 }

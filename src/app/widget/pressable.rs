@@ -225,7 +225,9 @@ impl<Message: Clone> Widget<Message, Theme, Renderer> for Pressable<'_, Message>
                 }
             }
             Event::Mouse(mouse::Event::ButtonReleased(mouse::Button::Left))
-            | Event::Touch(touch::Event::FingerLifted { .. }) if state.pressed => {
+            | Event::Touch(touch::Event::FingerLifted { .. })
+                if state.pressed =>
+            {
                 state.pressed = false;
                 if over {
                     shell.publish(on_press.clone());
@@ -349,4 +351,3 @@ impl<'a, Message: Clone + 'a> From<Pressable<'a, Message>> for Element<'a, Messa
         Element::new(pressable)
     }
 }
-

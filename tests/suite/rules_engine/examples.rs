@@ -224,3 +224,30 @@ fn a_bounce_to_half_the_speed_reaches_a_quarter_of_the_height() {
     near(bounce.si(REBOUND_HEIGHT), 0.25, 1e-12);
     near(bounce.si(IMPULSE), 1.5 * bounce.si(MOMENTUM).unwrap(), 1e-12);
 }
+
+#[test]
+fn a_drop_straight_down_in_round_numbers() {
+    let drop = values(&[
+        (MASS.any(), 10.0),
+        (GRAVITY.any(), 10.0),
+        (IMPACT_SPEED.any(), 10.0),
+        (STOP_TIME.any(), 0.020),
+        (APPROACH_ANGLE.any(), std::f64::consts::FRAC_PI_2),
+        (PULSE_FACTOR.any(), 2.0),
+        (IMPACT_PATCH.any(), 0.01),
+        (FRAME_STRENGTH.any(), 20_200.0),
+        (SHOCK_LIMIT.any(), 50.0),
+    ]);
+    near(drop.si(STOPPING_FORCE), 5000.0, 1e-9);
+    near(drop.si(MEAN_IMPACT_FORCE), 5100.0, 1e-9);
+    // Only the force that takes the speed away is doubled by the pulse, not the weight.
+    near(drop.si(PEAK_IMPACT_FORCE), 10_100.0, 1e-9);
+    near(drop.si(STANDING_PEOPLE), 5100.0 / 700.0, 1e-9);
+    near(drop.si(STANDING_PEOPLE_PEAK), 10_100.0 / 700.0, 1e-9);
+    near(drop.si(IMPACT_PRESSURE), 1.01e6, 1e-6);
+    near(drop.si(FRAME_MARGIN), 2.0, 1e-12);
+    // In standard gravity, whatever the local pull.
+    near(drop.si(DECELERATION_G), 500.0 / 9.80665, 1e-9);
+    near(drop.si(PEAK_DECELERATION_G), 1000.0 / 9.80665, 1e-9);
+    near(drop.si(SHOCK_MARGIN), 50.0 * 9.80665 / 1000.0, 1e-9);
+}

@@ -164,10 +164,8 @@ impl Overlay<'_> {
         let ink = ink(theme);
         let (value, _) = layout.from_screen(self.spec, (x, y));
         let plot = layout.plot;
-        let hairline = Path::line(
-            Point::new(x, plot.y + READING),
-            Point::new(x, plot.bottom() + READING),
-        );
+        let hairline =
+            Path::line(Point::new(x, plot.y + READING), Point::new(x, plot.bottom() + READING));
         frame.stroke(&hairline, Stroke::default().with_color(ink.soft).with_width(1.0));
         let axis = &self.spec.x;
         let at = axis.entry.label;

@@ -106,7 +106,11 @@ fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Eleme
         act("copy", Some(Edit::DuplicatePart { index })),
         act("remove", Some(Edit::RemovePart { index })),
     ];
-    let problem = desk.tally.problems.iter().find(|remark| matches!(remark.place, Place::Part(part, _) if part == index));
+    let problem = desk
+        .tally
+        .problems
+        .iter()
+        .find(|remark| matches!(remark.place, Place::Part(part, _) if part == index));
     column![
         Row::with_children(
             [
@@ -119,18 +123,15 @@ fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Eleme
         )
         .spacing(UNIT)
         .align_y(Center),
-        problem.map(|remark| {
-            text(&remark.message).size(size::SMALL).style(theme::warning)
-        }),
+        problem.map(|remark| { text(&remark.message).size(size::SMALL).style(theme::warning) }),
     ]
     .into()
 }
 
 fn total(desk: &Desk, settings: &Settings) -> String {
     let show = |id: crate::quantity::AnyId, si: f64| {
-        catalogue::find(id.name()).map_or_else(String::new, |entry| {
-            settings.units.show(entry, si).to_string()
-        })
+        catalogue::find(id.name())
+            .map_or_else(String::new, |entry| settings.units.show(entry, si).to_string())
     };
     let length = |si| show(CG_HEIGHT.any(), si);
     let parts = &desk.tally.parts;
@@ -156,7 +157,8 @@ fn trial<'a>(trial: Option<&'a TrialMass>) -> Option<Element<'a, Message>> {
         let value = trial.at.as_ref().map_or("", |at| at[axis.index()].as_str());
         let (mass, at) = (trial.mass.clone(), trial.at.clone());
         input(format!("trial:{}", axis.in_words()), value, NUMBER, false, move |text| {
-            let mut places = at.clone().unwrap_or_else(|| ["0 mm", "0 mm", "0 mm"].map(String::from));
+            let mut places =
+                at.clone().unwrap_or_else(|| ["0 mm", "0 mm", "0 mm"].map(String::from));
             places[axis.index()] = text;
             Edit::SetTrial { mass: mass.clone(), at: Some(places) }
         })
@@ -164,7 +166,10 @@ fn trial<'a>(trial: Option<&'a TrialMass>) -> Option<Element<'a, Message>> {
     Some(
         Row::with_children(
             [
-                text("Trial mass, plus or minus").size(size::LABEL).width(Length::Fixed(NAME)).into(),
+                text("Trial mass, plus or minus")
+                    .size(size::LABEL)
+                    .width(Length::Fixed(NAME))
+                    .into(),
                 mass,
             ]
             .into_iter()

@@ -9,7 +9,7 @@ macro_rules! files {
         &[$($((
             $lesson,
             $file,
-            include_bytes!(concat!("../../lessons/", $lesson, "/", $file)),
+            include_bytes!(concat!("../../../lessons/", $lesson, "/", $file)),
         ),)+)*]
     };
 }

@@ -5,7 +5,7 @@ use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Component, Path, PathBuf};
 
-use super::link;
+use crate::lesson::link;
 
 /// The name of a lesson's text inside its folder.
 pub(super) const TEXT: &str = "lesson.md";

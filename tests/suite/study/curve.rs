@@ -1,0 +1,148 @@
+//! Curves.
+
+use heftwise::quantity::Units;
+use heftwise::quantity::catalogue::{
+    ground::*, impact::*, machine::*, pressure::*, running_gear::*,
+};
+use heftwise::rules::Givens;
+use heftwise::study::Curve;
+use heftwise::study::curve::{Ask, CurveError, Scale};
+use proptest::prelude::*;
+
+use super::sandpiper;
+
+fn summary(curve: &Curve) -> String {
+    curve.summary(&Units::default())
+}
+
+#[test]
+fn pressure_against_width_is_the_hyperbola() {
+    let ask = Ask { from: Some(0.04), to: Some(0.16), ..Ask::new(GROUND_PRESSURE, TRACK_WIDTH) };
+    let curve = Curve::of(&ask, &sandpiper()).unwrap();
+    assert!(curve.samples.len() >= 150);
+    for (x, y) in &curve.samples {
+        let by_hand = 6.4 * 9.80665 / (2.0 * x * 0.42);
+        approx::assert_relative_eq!(y.unwrap(), by_hand, max_relative = 1e-12);
+    }
+    let (x, y) = curve.point.unwrap();
+    assert_eq!(x, 0.09);
+    approx::assert_relative_eq!(y, 830.2, max_relative = 1e-4);
+    assert_eq!(curve.gaps, []);
+    assert_eq!(summary(&curve), "Halving the track width doubles the ground pressure (mean).");
+}
+
+#[test]
+fn the_partner_of_a_pair_gives_way() {
+    let mut givens = sandpiper();
+    givens.set(DROP_HEIGHT, 0.1);
+    let curve = Curve::of(&Ask::new(KINETIC_ENERGY, IMPACT_SPEED), &givens).unwrap();
+    for (x, y) in &curve.samples {
+        approx::assert_relative_eq!(y.unwrap(), 0.5 * 6.4 * x * x, max_relative = 1e-12);
+    }
+    assert!(curve.point.is_some(), "the build is on its own curve");
+    let says = "Doubling the speed at touch makes four times the kinetic energy.";
+    assert_eq!(summary(&curve), says);
+    let curve = Curve::of(&Ask::new(IMPACT_SPEED, DROP_HEIGHT), &givens).unwrap();
+    assert_eq!(summary(&curve), "Four times the drop height makes twice the speed at touch.");
+}
+
+#[test]
+fn where_it_tips_over_the_curve_breaks_off() {
+    let ask = Ask { from: Some(-0.3), to: Some(0.3), ..Ask::new(LOW_END_PRESSURE, BALANCE_OFFSET) };
+    let curve = Curve::of(&ask, &sandpiper()).unwrap();
+    assert_eq!(curve.gaps.len(), 2);
+    assert!(curve.gaps[0].why.contains("tips over"), "{}", curve.gaps[0].why);
+    // It tips where the load leaves the contact, at half its length.
+    approx::assert_relative_eq!(curve.gaps[0].to, -0.21, max_relative = 1e-4);
+    approx::assert_relative_eq!(curve.gaps[1].from, 0.21, max_relative = 1e-4);
+    assert!(summary(&curve).contains("lowest of 830 Pa"), "{}", summary(&curve));
+}
+
+#[test]
+fn lines_to_compare_with() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 2.0);
+    let limits = vec![HOLDING_PRESSURE.any(), LOW_END_PRESSURE.any()];
+    let ask = Ask { limits, ..Ask::new(GROUND_PRESSURE, MASS) };
+    let curve = Curve::of(&ask, &givens).unwrap();
+    approx::assert_relative_eq!(curve.limits[0].constant().unwrap(), 2.0 * 980.665);
+    assert_eq!(curve.limits[1].constant(), None);
+}
+
+#[test]
+fn counts_are_whole() {
+    let curve = Curve::of(&Ask::new(GROUND_PRESSURE, TRACK_COUNT), &sandpiper()).unwrap();
+    let places: Vec<f64> = curve.samples.iter().map(|(x, _)| *x).collect();
+    assert_eq!(places, [0.0, 1.0, 2.0, 3.0, 4.0]);
+    assert_eq!(curve.samples[0].1, None, "no tracks, no contact");
+}
+
+#[test]
+fn what_is_lacking_is_said() {
+    let mut givens = sandpiper();
+    givens.clear(MASS.any());
+    let curve = Curve::of(&Ask::new(GROUND_PRESSURE, TRACK_WIDTH), &givens).unwrap();
+    assert_eq!(curve.point, None);
+    assert_eq!(
+        summary(&curve),
+        "There is no ground pressure (mean) anywhere on this curve. Say the mass."
+    );
+}
+
+#[test]
+fn impossible_axes_are_refused() {
+    let of = |from, to, scale| {
+        let ask = Ask { from, to, scale, ..Ask::new(GROUND_PRESSURE, MASS) };
+        Curve::of(&ask, &sandpiper()).map(|_| ())
+    };
+    assert_eq!(of(Some(2.0), Some(1.0), Scale::Linear), Err(CurveError::Ends("mass")));
+    assert_eq!(of(Some(f64::NAN), None, Scale::Linear), Err(CurveError::Ends("mass")));
+    assert_eq!(of(Some(-1.0), None, Scale::Linear), Err(CurveError::Ends("mass")));
+    assert_eq!(of(Some(0.0), None, Scale::Log), Err(CurveError::LogFromZero("mass")));
+    assert_eq!(of(None, None, Scale::Log), Ok(()));
+}
+
+#[test]
+fn what_does_not_matter_makes_no_difference() {
+    let curve = Curve::of(&Ask::new(WEIGHT, TRACK_WIDTH), &sandpiper()).unwrap();
+    assert_eq!(summary(&curve), "The track width makes no difference to the weight.");
+}
+
+#[test]
+fn a_curve_without_a_simple_law_is_told_by_its_ends() {
+    let curve = Curve::of(&Ask::new(SLOPE_FORCE, SLOPE), &sandpiper()).unwrap();
+    assert_eq!(
+        summary(&curve),
+        "As the slope goes from 0° to 40°, the force along the slope rises from 0 N to 40.3 N."
+    );
+}
+
+proptest! {
+    /// Whatever is asked of whatever build: x strictly increasing, nothing but finite numbers,
+    /// and every number that is not there explained.
+    #[test]
+    fn curves_are_sound(
+        find in 0..heftwise::quantity::catalogue::all().len(),
+        against in 0..heftwise::quantity::catalogue::all().len(),
+        numbers in proptest::collection::vec((0..70usize, -10.0..100.0f64), 0..20),
+        log in any::<bool>(),
+    ) {
+        let all = heftwise::quantity::catalogue::all();
+        let mut givens: Givens = sandpiper();
+        for (place, number) in numbers {
+            if let Some(entry) = all.get(place).filter(|entry| entry.is_given()) {
+                givens.set(entry.id, number);
+            }
+        }
+        let scale = if log { Scale::Log } else { Scale::Linear };
+        let ask = Ask { scale, ..Ask::new(all[find].id, all[against].id) };
+        if let Ok(curve) = Curve::of(&ask, &givens) {
+            prop_assert!(curve.samples.windows(2).all(|pair| pair[0].0 < pair[1].0));
+            prop_assert!(curve.samples.iter().all(|(x, y)| x.is_finite() && y.is_none_or(f64::is_finite)));
+            let explained = |x: f64| curve.gaps.iter().any(|gap| gap.from <= x && x <= gap.to);
+            prop_assert!(curve.samples.iter().all(|(x, y)| y.is_some() || explained(*x)));
+            prop_assert!(curve.gaps.iter().all(|gap| !gap.why.is_empty()));
+            prop_assert!(!summary(&curve).contains("NaN"));
+        }
+    }
+}

@@ -1,0 +1,113 @@
+//! The walk-round.
+
+use std::collections::BTreeMap;
+
+use heftwise::quantity::catalogue::{self, ground::*, impact::*, machine::*, pressure::*};
+use heftwise::rules::Givens;
+use heftwise::study::walk_round::{Finding, LIMITS, Verdict};
+use heftwise::study::{Outcome, walk_round};
+
+use super::sandpiper;
+
+fn findings(givens: Givens) -> Vec<Finding> {
+    walk_round(&Outcome::of(givens, &BTreeMap::new(), 1))
+}
+
+#[test]
+fn every_limit_names_what_exists() {
+    for limit in LIMITS {
+        for id in [limit.margin, limit.demand, limit.capacity] {
+            assert!(catalogue::find(id.name()).is_some(), "{id}");
+        }
+        let lesson = format!("lessons/{0}/lesson.md", limit.lesson);
+        let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join(lesson);
+        assert!(path.exists(), "{}", path.display());
+    }
+    let margins = catalogue::all().iter().filter(|e| e.id.name().ends_with("-margin"));
+    for entry in margins {
+        assert!(LIMITS.iter().any(|limit| limit.margin == entry.id), "{} is checked", entry.id);
+    }
+}
+
+#[test]
+fn smallest_margin_first_unknown_last() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 0.9);
+    givens.set(BALANCE_OFFSET, 0.03);
+    let findings = findings(givens);
+    let margins: Vec<f64> = findings.iter().filter_map(|f| f.margin).collect();
+    assert!(margins.is_sorted() && margins.len() == 3, "{margins:?}");
+    assert_eq!(findings[0].limit.margin, LOW_END_MARGIN.any());
+    let Verdict::NotKnown(lacks) = &findings.last().unwrap().verdict else { panic!() };
+    assert!(!lacks.is_empty());
+    assert!(findings.last().unwrap().sentence.starts_with("Say the "));
+}
+
+/// The same numbers by hand: 6.4 kg on 0.0756 m² is 830 Pa; 0.5 kg on a 100 mm block is 490 Pa.
+#[test]
+fn soft_ground_gives() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 0.5);
+    let findings = findings(givens);
+    let mean = findings.iter().find(|f| f.limit.margin == PRESSURE_MARGIN.any()).unwrap();
+    assert_eq!(mean.verdict, Verdict::Gives);
+    approx::assert_relative_eq!(mean.margin.unwrap(), 50.0 * 0.0756 / 6.4, max_relative = 1e-12);
+    assert!(mean.sentence.contains("0.59 times the ground pressure (mean)"), "{}", mean.sentence);
+}
+
+#[test]
+fn a_centred_load_holds() {
+    let findings = findings(sandpiper());
+    let balance = findings.iter().find(|f| f.limit.margin == BALANCE_MARGIN.any()).unwrap();
+    assert_eq!(balance.verdict, Verdict::Holds);
+    assert_eq!(balance.margin, None);
+}
+
+#[test]
+fn a_range_across_one_is_doubtful() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 0.9);
+    let spreads = BTreeMap::from([(BLOCK_MASS.any(), 0.1)]);
+    let findings = walk_round(&Outcome::of(givens.clone(), &spreads, 1));
+    let mean = findings.iter().find(|f| f.limit.margin == PRESSURE_MARGIN.any()).unwrap();
+    assert_eq!(mean.verdict, Verdict::Doubtful);
+    let spreads = BTreeMap::from([(BLOCK_MASS.any(), 0.01)]);
+    let findings = walk_round(&Outcome::of(givens, &spreads, 1));
+    let mean = findings.iter().find(|f| f.limit.margin == PRESSURE_MARGIN.any()).unwrap();
+    assert_eq!(mean.verdict, Verdict::Holds);
+}
+
+#[test]
+fn tipping_over_stands_at_the_top() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 5.0);
+    givens.set(BALANCE_OFFSET, 0.25);
+    let findings = findings(givens);
+    assert!(matches!(findings[0].verdict, Verdict::Invalid(_)), "{:?}", findings[0]);
+}
+
+#[test]
+fn an_end_that_may_tip_is_doubtful() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 50.0);
+    givens.set(BALANCE_OFFSET, 0.2);
+    let spreads = BTreeMap::from([(BALANCE_OFFSET.any(), 0.02)]);
+    let findings = walk_round(&Outcome::of(givens, &spreads, 1));
+    let end = findings.iter().find(|f| f.limit.margin == LOW_END_MARGIN.any()).unwrap();
+    assert_eq!(end.verdict, Verdict::Doubtful);
+    assert!(end.sentence.contains("balance point offset"), "{}", end.sentence);
+}
+
+#[test]
+fn a_stop_is_checked_too() {
+    let mut givens = sandpiper();
+    givens.set(IMPACT_SPEED, 1.0);
+    givens.set(STOP_DISTANCE, 0.01);
+    givens.set(FRAME_STRENGTH, 400.0);
+    givens.set(SHOCK_LIMIT, 50.0);
+    let findings = findings(givens);
+    let of = |id| findings.iter().find(|f| f.limit.margin == id).unwrap();
+    // 6.4 kg from 1 m/s in 10 mm: 320 N mean, times half pi 503 N peak, against 400 N.
+    assert_eq!(of(FRAME_MARGIN.any()).verdict, Verdict::Gives);
+    assert_eq!(of(SHOCK_MARGIN.any()).verdict, Verdict::Holds);
+}
