@@ -105,7 +105,7 @@ fn write_steps(
     writeln!(out, "  {}", plain(rule.formula, &|id| label(id).to_owned()))?;
     writeln!(out, "    {}", working.symbols_text)?;
     writeln!(out, "    {}", working.numbers_text)?;
-    for answer in working.answer_text {
+    if let Some(answer) = working.answer_text {
         writeln!(out, "    {answer}")?;
     }
     Ok(())
