@@ -8,7 +8,7 @@ pub mod spread;
 pub mod walk_round;
 mod words;
 
-pub use curve::Curve;
+pub use curve::{Ask, Curve, Scale};
 pub use moved::{Moved, moved};
 pub use outcome::Outcome;
 pub use spread::{Range, Ranges};

@@ -2,8 +2,8 @@
 
 use crate::quantity::{Entry, Unit};
 
-/// Ticks at most on a linear axis.
-const MOST_TICKS: usize = 7;
+/// Ticks at most on a linear axis; steps of 1, 2 and 5 then leave at least three.
+const MOST_TICKS: usize = 8;
 
 /// A mark on an axis.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,31 +64,29 @@ impl Axis {
     }
 }
 
-/// The step of 1, 2 or 5 times a power of ten that makes at most so many ticks.
+/// The smallest step of 1, 2 or 5 times a power of ten that takes at most so many steps.
 pub(super) fn nice_step(span: f64, most: usize) -> f64 {
-    let rough = span / (most.max(2) - 1) as f64;
-    let power = 10_f64.powf(rough.log10().floor());
-    [1.0, 2.0, 5.0, 10.0]
-        .iter()
-        .map(|nice| nice * power)
-        .find(|step| *step >= rough * (1.0 - 1e-9))
-        .unwrap_or(10.0 * power)
+    nice_steps(span, most).find(|step| span / step <= most as f64 + 1e-9).unwrap_or(span)
+}
+
+/// Steps of 1, 2 and 5 times a power of ten, from one that is surely too small upwards.
+fn nice_steps(span: f64, most: usize) -> impl Iterator<Item = f64> {
+    let power = (span / most.max(1) as f64).log10().floor();
+    [0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0].into_iter().map(move |nice| nice * 10_f64.powf(power))
 }
 
 fn linear_ticks(from: f64, to: f64, whole: bool) -> Vec<Tick> {
-    let mut step = nice_step(to - from, MOST_TICKS);
-    if whole {
-        step = step.max(1.0);
-    }
-    if !step.is_finite() || step <= 0.0 {
+    let ends = |step: f64| ((from / step - 1e-6).ceil(), (to / step + 1e-6).floor());
+    let count = |step: f64| ends(step).1 - ends(step).0 + 1.0;
+    let step = nice_steps(to - from, MOST_TICKS)
+        .filter(|step| !whole || *step >= 1.0)
+        .find(|step| count(*step) <= MOST_TICKS as f64);
+    let Some(step) = step.filter(|step| step.is_finite() && *step > 0.0) else {
         return Vec::new();
-    }
+    };
     let places = places(step);
-    let slack = step * 1e-6;
-    let first = ((from - slack) / step).ceil();
-    (0..=2 * MOST_TICKS)
-        .map(|i| (first + i as f64) * step)
-        .take_while(|at| *at <= to + slack)
+    (0..count(step).max(0.0) as usize)
+        .map(|i| (ends(step).0 + i as f64) * step)
         .map(|at| Tick { at, text: Some(tick_text(at, places)) })
         .collect()
 }

@@ -1,7 +1,7 @@
 //! What a plot is: axes, lines, limits and dots, in display units.
 
 use super::axis::{Axis, nice_step};
-use crate::quantity::{Entry, Units, catalogue};
+use crate::quantity::{Entry, Shown, Units, catalogue};
 use crate::study::curve::{Curve, Sample, Scale};
 
 /// Whose numbers a line or dot shows; colour, stroke and shape go with it.
@@ -165,7 +165,7 @@ impl PlotSpec {
                 let runs = runs(&limit.samples);
                 let constant = limit.constant();
                 let inside = runs.iter().flatten().any(|(_, at)| (y.from..=y.to).contains(at));
-                let shown = constant.map(|si| format!(" {}", units.show(entry, si)));
+                let shown = constant.map(|si| format!(" {}", in_unit(entry, si, &y, units)));
                 let place = match constant.map(|si| y.unit.from_si(si)) {
                     Some(at) if at > y.to => ", above this plot",
                     Some(at) if at < y.from => ", below this plot",
@@ -180,7 +180,7 @@ impl PlotSpec {
             .iter()
             .filter_map(|(role, build)| {
                 let (at, found) = build.curve.point?;
-                let label = format!("{}: {}", build.name, units.show(y_entry, found));
+                let label = format!("{}: {}", build.name, in_unit(y_entry, found, &y, units));
                 Some(Dot { role: *role, x: x.unit.from_si(at), y: y.unit.from_si(found), label })
             })
             .collect();
@@ -197,6 +197,11 @@ impl PlotSpec {
         let summary = own.summary(units);
         Some(Self { title, x, y, lines, limits, dots, bands, summary })
     }
+}
+
+/// A number in the unit of an axis, as everything else along it.
+fn in_unit(entry: &Entry, si: f64, axis: &Axis, units: &Units) -> Shown {
+    units.show_in(entry, si, axis.unit.symbol).unwrap_or_else(|_| units.show(entry, si))
 }
 
 fn x_axis(

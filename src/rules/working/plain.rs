@@ -119,7 +119,7 @@ impl<'a> Reader<'a> {
             "sqrt" => format!("√({})", self.argument()),
             "begin" | "end" => {
                 self.raw_argument();
-                " ".to_owned()
+                if name == "begin" { " { " } else { " } " }.to_owned()
             }
             "mathrm" | "text" | "mathit" | "operatorname" | "mathbf" => self.argument(),
             "left" | "right" | "big" | "Big" | "bigl" | "bigr" => String::new(),
@@ -222,7 +222,7 @@ mod tests {
             (r"\tfrac16 \q{L}", "⅙ · L"),
             (
                 r"\begin{cases} 0 & \text{if } \q{n} = 0 \\ \q{a} & \text{else} \end{cases}",
-                "0 if n = 0; a else",
+                "{ 0 if n = 0; a else }",
             ),
             (r"v^{n+1}", "v^(n+1)"),
             (r"F_{\mathrm{peak}}", "F_peak"),

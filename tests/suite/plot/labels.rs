@@ -30,10 +30,18 @@ fn all_is_said_when_there_is_room() {
     assert_eq!(says(Part::Caption), 2);
     assert_eq!(says(Part::Limit), 1);
     assert_eq!(placed.iter().filter(|t| matches!(t.part, Part::Dot(_))).count(), 2);
+    let words: Vec<&str> = placed.iter().map(|t| t.text.as_str()).collect();
+    for label in
+        ["Sandpiper: 0.830 kPa", "Bullock: 1.93 kPa", "holding pressure of the ground 1.18 kPa"]
+    {
+        assert!(words.contains(&label), "{label} in {words:?}");
+    }
     assert_eq!(says(Part::Tick), spec.x.ticks.len() + spec.y.ticks.len());
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
     #[test]
     fn labels_never_collide(
         width in 120.0..1400.0f32,

@@ -65,7 +65,11 @@ fn lines_to_compare_with() {
     let limits = vec![HOLDING_PRESSURE.any(), LOW_END_PRESSURE.any()];
     let ask = Ask { limits, ..Ask::new(GROUND_PRESSURE, MASS) };
     let curve = Curve::of(&ask, &givens).unwrap();
-    approx::assert_relative_eq!(curve.limits[0].constant().unwrap(), 2.0 * 980.665);
+    approx::assert_relative_eq!(
+        curve.limits[0].constant().unwrap(),
+        2.0 * 980.665,
+        max_relative = 1e-12
+    );
     assert_eq!(curve.limits[1].constant(), None);
 }
 
@@ -118,6 +122,8 @@ fn a_curve_without_a_simple_law_is_told_by_its_ends() {
 }
 
 proptest! {
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
     /// Whatever is asked of whatever build: x strictly increasing, nothing but finite numbers,
     /// and every number that is not there explained.
     #[test]
