@@ -3,7 +3,6 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
-mod formula;
 mod list;
 mod open;
 mod proof;
@@ -36,6 +35,9 @@ A command ends with 0 when it found what was asked, 1 when it cannot be found or
 struct Cli {
     /// The build to open in the window.
     build: Option<PathBuf>,
+    /// Read the lessons of this folder in place of those inside the program.
+    #[arg(long, value_name = "FOLDER")]
+    lessons: Option<PathBuf>,
     #[command(subcommand)]
     command: Option<Command>,
 }
@@ -51,8 +53,13 @@ enum Command {
 /// What is to happen when the arguments have been seen to.
 #[derive(Debug, PartialEq, Eq)]
 pub enum Next {
-    /// Open the window, with this build if one was named.
-    Window(Option<PathBuf>),
+    /// Open the window.
+    Window {
+        /// The build to open, if one was named.
+        build: Option<PathBuf>,
+        /// The folder of lessons to read in place of those inside the program.
+        lessons: Option<PathBuf>,
+    },
     /// End with this exit code: 0 found, 1 not found or a limit fails, 2 not understood.
     Exit(u8),
 }
@@ -88,7 +95,7 @@ where
         Err(error) => return Next::Exit(told_by_clap(&error, out, err)),
     };
     let ending = match cli.command {
-        None => return Next::Window(cli.build),
+        None => return Next::Window { build: cli.build, lessons: cli.lessons },
         Some(Command::Reckon(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),

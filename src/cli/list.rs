@@ -5,10 +5,10 @@ use std::io::Write;
 use clap::{Args, ValueEnum};
 use serde_json::json;
 
-use super::{Stop, formula, table, write_json};
-use crate::lesson::Lesson;
+use super::{Stop, table, write_json};
+use crate::lesson::{Lesson, Library, Shipped};
 use crate::quantity::{Entry, Role, catalogue as quantities, units_of};
-use crate::rules::{Rule, catalogue as rules};
+use crate::rules::{Rule, catalogue as rules, plain};
 
 /// Lists the quantities, rules or lessons the program knows
 #[derive(Debug, Args)]
@@ -101,7 +101,7 @@ fn list_rules(out: &mut dyn Write) -> Result<(), Stop> {
     for rule in rules::all() {
         writeln!(out, "{}: {}", rule.finds, rule.title)?;
         let lines = [
-            ["", "formula", &formula::plain(rule.formula, &str::to_owned)],
+            ["", "formula", &plain(rule.formula, &str::to_owned)],
             ["", "needs", &needs(rule).join(", ")],
             ["", "holds", rule.holds],
             ["", "source", rule.source],
@@ -120,7 +120,7 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
     json!({
         "finds": rule.finds.name(),
         "title": rule.title,
-        "formula": formula::plain(rule.formula, &str::to_owned),
+        "formula": plain(rule.formula, &str::to_owned),
         "tex": rule.formula,
         "needs": named(false),
         "may_need": named(true),
@@ -131,7 +131,7 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
 }
 
 fn lessons() -> Vec<Lesson> {
-    Vec::new()
+    Library::load(&Shipped).lessons
 }
 
 fn list_lessons(out: &mut dyn Write) -> Result<(), Stop> {

@@ -71,7 +71,7 @@ impl Reckon {
                     return write_json(out, &answer.json());
                 }
                 answer.write(out)?;
-                if self.working { working::write(out, entry, &outcome.values) } else { Ok(()) }
+                if self.working { answer.write_working(out, &outcome.values) } else { Ok(()) }
             }
             Value::Missing(lacks) => {
                 if self.json {

@@ -48,21 +48,24 @@ impl WalkRound {
 
 /// Whether all is well, and if not, what is not.
 fn ending(findings: &[Finding], unreadable: usize) -> Result<(), Stop> {
-    let fails = findings.iter().filter(|finding| fails(finding)).count();
-    let known = findings.iter().any(|finding| !matches!(finding.verdict, Verdict::NotKnown(_)));
-    let words = match (fails, unreadable, known) {
-        (0, 0, true) => return Ok(()),
-        (0, 0, false) => "No limit can be checked yet: the build lacks the numbers.".to_owned(),
-        (0, 1, _) => "One entry of the build cannot be read.".to_owned(),
-        (0, entries, _) => format!("{entries} entries of the build cannot be read."),
-        (1, _, _) => "One limit fails.".to_owned(),
-        (limits, _, _) => format!("{limits} limits fail."),
-    };
-    Err(Stop::Failed(words))
-}
-
-fn fails(finding: &Finding) -> bool {
-    matches!(finding.verdict, Verdict::Invalid(_)) || finding.margin.is_some_and(|m| m < 1.0)
+    let count = |is: fn(&Finding) -> bool| findings.iter().filter(|finding| is(finding)).count();
+    let fail = count(|finding| finding.margin.is_some_and(|margin| margin < 1.0));
+    let impossible = count(|finding| matches!(finding.verdict, Verdict::Invalid(_)));
+    let checked = count(|finding| !matches!(finding.verdict, Verdict::NotKnown(_)));
+    let amiss = [
+        (fail, "limit fails", "limits fail"),
+        (impossible, "limit cannot be found", "limits cannot be found"),
+        (unreadable, "entry of the build cannot be read", "entries of the build cannot be read"),
+    ];
+    let mut words: Vec<String> = amiss
+        .into_iter()
+        .filter(|(count, _, _)| *count > 0)
+        .map(|(count, one, many)| format!("{count} {}", if count == 1 { one } else { many }))
+        .collect();
+    if checked == 0 {
+        words.push("no limit can be checked yet".to_owned());
+    }
+    if words.is_empty() { Ok(()) } else { Err(Stop::Failed(format!("{}.", words.join("; ")))) }
 }
 
 fn write(
@@ -75,7 +78,7 @@ fn write(
     let heading = ["margin", "range", "limit", "verdict"].map(str::to_owned);
     let rows: Vec<[String; 4]> = std::iter::once(heading).chain(findings.iter().map(row)).collect();
     table::write(out, &rows)?;
-    if let Some(first) = findings.first().filter(|first| first.margin.is_some()) {
+    if let Some(first) = findings.iter().find(|finding| finding.margin.is_some()) {
         writeln!(out, "\nFirst move: {}", first.limit.first_move)?;
         writeln!(out, "Lesson: {}", first.limit.lesson)?;
     }

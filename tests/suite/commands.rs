@@ -183,13 +183,17 @@ fn named_numbers_overrule_the_build() {
     let named = with(&["mass=3 kg", "impact-speed=36 km/h"]);
     assert_eq!(named["low"], Value::Null);
     assert!((named["si"].as_f64().unwrap() - 3000.0).abs() < 1e-6, "{named}");
-    assert_eq!(named["cautions"], serde_json::json!([]), "the drop height is out of it: {named}");
+    // Speed and drop height together would be a contradiction: the build's height is out of it.
+    assert!(!named["cautions"].to_string().contains("drop height"), "{named}");
+    let both = with(&["impact-speed=36 km/h", "drop-height=2 m"]);
+    assert!(both["cautions"].to_string().contains("drop height"), "{both}");
 }
 
 #[test]
 fn a_row_of_a_table_gives_its_numbers_unless_one_is_named() {
     let peak = |more: &[&str]| {
-        let first = ["reckon", "peak-impact-force", "mean-impact-force=1 kN", "--json"];
+        let first =
+            ["reckon", "peak-impact-force", "stopping-force=1 kN", "weight-share=0 N", "--json"];
         json(&[&first[..], more].concat())["si"].as_f64().unwrap()
     };
     // By geometry, the peak of a triangle is twice its mean.
@@ -224,6 +228,26 @@ fn a_walk_round_fails_when_a_limit_fails() {
     let first = &limits["limits"][0];
     assert_eq!(first["verdict"], "gives");
     assert!(first["margin"].as_f64().unwrap() < 0.5, "{first}");
+}
+
+#[test]
+fn a_walk_round_says_what_cannot_be_checked() {
+    let (_bare, path) = build("format = 1\n[running-gear]\ntrack-count = \"2\"\n");
+    let err = ends_with(1, &["walk-round", text(&path)]);
+    assert!(err.contains("no limit can be checked"), "{err}");
+    let (_odd, path) = build("format = 1\n[machine]\nmass = \"6.4 parsecs\"\n");
+    let err = ends_with(1, &["walk-round", text(&path)]);
+    assert!(err.contains("1 entry of the build cannot be read"), "{err}");
+}
+
+#[test]
+fn a_demonstration_build_needs_no_file() {
+    let elsewhere = tempfile::tempdir().unwrap();
+    let mut command = Command::cargo_bin("heftwise").unwrap();
+    command.current_dir(elsewhere.path()).args(["reckon", "mass", "--build", "sandpiper"]);
+    let output = command.output().unwrap();
+    // The parts of the demo add up to 6.4 kg.
+    assert_eq!(String::from_utf8_lossy(&output.stdout).lines().next(), Some("mass = 6.40 kg"));
 }
 
 #[test]

@@ -42,7 +42,7 @@ const FENCES: &[(&[&str], &[&str])] = &[
 
 /// The few files that load and save.
 const READS_AND_WRITES_FILES: &[&str] =
-    &["sheet/file", "lesson/library", "notebook/file", "app/settings"];
+    &["sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
 
 /// The crate's own roots may see everything.
 const ROOTS: &[&str] = &["lib", "main"];
@@ -160,7 +160,7 @@ fn the_checker_catches_what_it_should() {
         ("sheet/part", "use std::{collections::HashMap, fs::{self, File}};"),
         ("sheet/part", "fn f<'a>(c: char) { c == '\"'; std::fs::read(\"x\"); }"),
         ("cli/list", "std::process::exit(2)"),
-        ("lesson/library", "use std::net::TcpStream;"),
+        ("lesson/library/source", "use std::net::TcpStream;"),
         ("filing", "use crate::rules::Rule;"),
         ("rules", "/* a /* nested */ comment */ use crate::app;"),
         ("rules", "let text = r#\"a \" quote\"#; crate::app::run()"),

@@ -60,8 +60,8 @@ fn what_is_unknown_is_reported_with_its_line_and_kept() {
         "line 14, column 1: `shoe-colour`",
         "line 17, column 1:",
         "line 23, column 1: `bought`",
-        "line 36, column 12: `steel`",
-        "line 47, column 2: `shed`",
+        "line 35, column 10: `steel`",
+        "line 46, column 2: `shed`",
     ];
     assert_eq!(said.len(), starts.len(), "{said:#?}");
     for (said, start) in said.iter().zip(starts) {

@@ -8,7 +8,7 @@ use super::super::Stop;
 use super::working;
 use crate::quantity::unit::{of_dimension, si_unit};
 use crate::quantity::{Dimension, Entry, Shown, Units, catalogue as quantities, show_plain};
-use crate::rules::{Known, Lack, Origin};
+use crate::rules::{Known, Lack, Origin, Values};
 use crate::study::Outcome;
 
 /// A number found, with all that should be said beside it.
@@ -16,6 +16,7 @@ pub(super) struct Answer {
     entry: &'static Entry,
     si: f64,
     origin: Origin,
+    units: Units,
     shown: Shown,
     /// The ends in SI units and as shown.
     range: Option<(f64, f64, String)>,
@@ -50,7 +51,7 @@ impl Answer {
         let assumed = working::assumed(entry.id, &outcome.values);
         let cautions = working::cautions(entry.id, &outcome.values);
         let Known { si, origin, .. } = *known;
-        Ok(Self { entry, si, origin, shown, range, assumed, cautions, problems })
+        Ok(Self { entry, si, origin, units, shown, range, assumed, cautions, problems })
     }
 
     pub(super) fn write(&self, out: &mut dyn Write) -> Result<(), Stop> {
@@ -73,6 +74,11 @@ impl Answer {
             writeln!(out, "  {problem}")?;
         }
         Ok(())
+    }
+
+    /// Writes how the answer was found.
+    pub(super) fn write_working(&self, out: &mut dyn Write, values: &Values) -> Result<(), Stop> {
+        working::write(out, self.entry, values, &self.units)
     }
 
     pub(super) fn json(&self) -> serde_json::Value {

@@ -2,6 +2,7 @@
 
 use super::super::{Stop, did_you_mean};
 use crate::quantity::{Amount, AnyId, Entry, catalogue as quantities, parse};
+use crate::sheet::presets::{self, Table};
 
 /// A number named.
 pub(super) struct Named {
@@ -25,6 +26,8 @@ pub(super) fn read(arguments: &[String]) -> Result<Vec<Named>, Stop> {
                 return Err(Stop::Usage(format!("{name} is given twice: leave one out.")));
             }
             named.push(amount(entry, value)?);
+        } else if let Some(table) = presets::tables().iter().find(|table| table.id == name) {
+            from_tables.extend(row(table, value)?);
         } else {
             return Err(unknown(name));
         }
@@ -40,9 +43,27 @@ fn amount(entry: &Entry, value: &str) -> Result<Named, Stop> {
     Ok(Named { id: entry.id, amount })
 }
 
+/// The numbers of a row of a table of presets.
+fn row(table: &Table, name: &str) -> Result<Vec<Named>, Stop> {
+    let rows = || table.rows.iter().map(|row| row.id.as_str());
+    let row = presets::find(table.id, name).ok_or_else(|| {
+        let near = did_you_mean(name, rows());
+        let rows = rows().collect::<Vec<_>>().join(", ");
+        Stop::Usage(format!(
+            "The table {} has no row \"{name}\".{near} Its rows: {rows}.",
+            table.id
+        ))
+    })?;
+    let entries = row
+        .values
+        .iter()
+        .filter_map(|(id, text)| quantities::find(id.name()).map(|entry| amount(entry, text)));
+    entries.collect()
+}
+
 fn unknown(name: &str) -> Stop {
-    let known = quantities::all().iter().map(|entry| entry.id.name());
-    let near = did_you_mean(name, known);
+    let quantities = quantities::all().iter().map(|entry| entry.id.name());
+    let near = did_you_mean(name, quantities.chain(presets::tables().iter().map(|table| table.id)));
     Stop::Usage(format!(
         "There is no quantity or table called \"{name}\".{near} 'heftwise list quantities' names them all."
     ))

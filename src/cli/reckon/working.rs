@@ -2,9 +2,9 @@
 
 use std::io::Write;
 
-use super::super::{Stop, formula};
-use crate::quantity::{AnyId, Entry, Units, catalogue as quantities, si_unit};
-use crate::rules::{Origin, Rule, Value, Values, catalogue};
+use super::super::Stop;
+use crate::quantity::{AnyId, Entry, Units, catalogue as quantities};
+use crate::rules::{Origin, Rule, Value, Values, catalogue, plain, working};
 
 /// The rules that ran to find a quantity, each after all it needs.
 fn behind(id: AnyId, values: &Values) -> Vec<&'static Rule> {
@@ -41,31 +41,45 @@ pub(super) fn assumed(id: AnyId, values: &Values) -> Vec<(&'static Entry, f64)> 
     assumed
 }
 
-/// What to know before trusting an answer: its own cautions and those of all it rests on.
+/// What to know before trusting an answer: its own cautions, and those of all it rests on with
+/// what each is about.
 pub(super) fn cautions(id: AnyId, values: &Values) -> Vec<String> {
     let rules = behind(id, values);
     let inputs = rules.iter().flat_map(|rule| rule.needs.iter().map(|need| need.id));
+    let mut seen: Vec<&str> = Vec::new();
     let mut cautions: Vec<String> = Vec::new();
-    for id in std::iter::once(id).chain(inputs) {
-        let Value::Known(known) = values.of(id) else { continue };
+    for about in std::iter::once(id).chain(inputs) {
+        let Value::Known(known) = values.of(about) else { continue };
         for caution in &known.cautions {
-            if !cautions.contains(caution) {
-                cautions.push(caution.clone());
+            if seen.contains(&caution.as_str()) {
+                continue;
             }
+            seen.push(caution);
+            let is_own = about == id;
+            cautions.push(if is_own { caution.clone() } else { named(about, caution) });
         }
     }
     cautions
 }
 
+fn named(id: AnyId, caution: &str) -> String {
+    format!("{}: {caution}", label(id.name()))
+}
+
 /// Writes the working of the answer, then the rules behind it in short.
-pub(super) fn write(out: &mut dyn Write, entry: &Entry, values: &Values) -> Result<(), Stop> {
+pub(super) fn write(
+    out: &mut dyn Write,
+    entry: &Entry,
+    values: &Values,
+    units: &Units,
+) -> Result<(), Stop> {
     let mut rules = behind(entry.id, values);
     let Some(last) = rules.pop() else {
         writeln!(out, "\nThe number was given, so no rule was needed.")?;
         return Ok(());
     };
     writeln!(out, "\n{}", last.title)?;
-    write_formula(out, last, values)?;
+    write_steps(out, last, values, units)?;
     for assumption in last.assumes {
         writeln!(out, "  assumes: {assumption}")?;
     }
@@ -75,30 +89,28 @@ pub(super) fn write(out: &mut dyn Write, entry: &Entry, values: &Values) -> Resu
         writeln!(out, "\nBefore that:")?;
     }
     for rule in rules {
-        write_formula(out, rule, values)?;
+        write_steps(out, rule, values, units)?;
     }
     Ok(())
 }
 
-/// The formula with names, with the numbers in, and what comes out.
-fn write_formula(out: &mut dyn Write, rule: &Rule, values: &Values) -> Result<(), Stop> {
-    let found = number(rule.finds.name(), values);
-    let right = rule.formula.split_once('=').map_or(rule.formula, |(_, right)| right);
-    writeln!(out, "  {}", formula::plain(rule.formula, &label))?;
-    writeln!(out, "    = {}", formula::plain(right, &|id| number(id, values)))?;
-    writeln!(out, "    = {found}")?;
+/// The formula in words, in symbols and with the numbers in, and what comes out.
+fn write_steps(
+    out: &mut dyn Write,
+    rule: &Rule,
+    values: &Values,
+    units: &Units,
+) -> Result<(), Stop> {
+    let working = working(rule, values, units);
+    writeln!(out, "  {}", plain(rule.formula, &|id| label(id).to_owned()))?;
+    writeln!(out, "    {}", working.symbols_text)?;
+    writeln!(out, "    {}", working.numbers_text)?;
+    if let Some(answer) = working.answer_text {
+        writeln!(out, "    {answer}")?;
+    }
     Ok(())
 }
 
-fn label(id: &str) -> String {
-    quantities::find(id).map_or_else(|| id.to_owned(), |entry| entry.label.to_owned())
-}
-
-/// A number in the unit workings are written in, so that the formula can be followed.
-fn number(id: &str, values: &Values) -> String {
-    let shown = quantities::find(id).and_then(|entry| {
-        let unit = si_unit(entry.dimension).symbol;
-        Units::default().show_in(entry, values.si(entry.id)?, unit).ok()
-    });
-    shown.map_or_else(|| label(id), |shown| shown.to_string())
+fn label(id: &str) -> &str {
+    quantities::find(id).map_or(id, |entry| entry.label)
 }
