@@ -28,7 +28,7 @@ const KEPT: usize = 512;
 /// Pixels an em is drawn at; the picture is a vector, so this only sets its numbers.
 const EM: f64 = 40.0;
 /// Room around a formula, in em: pictures are cut off at whole pixels.
-const ROOM: f32 = 0.1;
+const ROOM: f32 = 0.05;
 
 fn draw(tex: &str, display: bool) -> Option<Drawn> {
     let key = (tex.to_owned(), display);
