@@ -214,7 +214,13 @@ impl Desk {
         if !entry.admits(si) {
             return;
         }
-        let text = quantity::field_text(entry, si, units);
+        // A number that was measured stays as doubtful as it was.
+        let text = match self.tally.spreads.get(&id) {
+            Some(spread) if self.sheet().number(id).is_some() => {
+                units.show_spread(entry, si, *spread)
+            }
+            _ => quantity::field_text(entry, si, units),
+        };
         self.drafts.remove(place);
         if let Err(error) = self.apply(&Edit::Set { id, text: text.clone() }, Some(place)) {
             self.drafts.insert(place.to_owned(), Draft { text, error: Some(error) });

@@ -46,6 +46,7 @@ pub struct App {
     pub(super) reading: Option<reading::Reading>,
     pub(super) size: Size,
     pub(super) menu: bool,
+    pub(super) strip: bool,
     pub(super) question: Option<Question>,
     source: Box<dyn Source + Send + Sync>,
     folders: Folders,
@@ -114,6 +115,8 @@ pub enum Message {
     KeysTurned,
     /// The menu of a narrow window, in or out.
     MenuTurned,
+    /// All that moved, in or out.
+    StripTurned,
     /// A set of units.
     Set(UnitSet),
     /// The other set of units.
@@ -163,6 +166,7 @@ impl App {
             place: Place::Contents,
             reading: None,
             menu: false,
+            strip: false,
             question: told.map(Question::Told),
             source: start.source,
             folders: start.folders,
@@ -239,6 +243,7 @@ impl App {
             Message::QuestionClosed => self.answered(),
             Message::KeysTurned => self.ask(Question::Keys),
             Message::MenuTurned => self.turn_menu(),
+            Message::StripTurned => self.turn_strip(),
             Message::Set(set) => self.with_settings(|settings| settings.units.set = set),
             Message::OtherUnits => self.with_settings(acts::other_units),
             Message::Light(light) => self.with_settings(|settings| settings.daylight = light),

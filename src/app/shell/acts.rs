@@ -154,6 +154,11 @@ impl App {
         Task::none()
     }
 
+    pub(super) fn turn_strip(&mut self) -> Task<Message> {
+        self.strip = !self.strip;
+        Task::none()
+    }
+
     pub(super) fn with_settings(&mut self, change: impl FnOnce(&mut Settings)) -> Task<Message> {
         change(&mut self.settings);
         self.save_settings();

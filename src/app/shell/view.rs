@@ -28,7 +28,7 @@ impl App {
             let bar = rail::above(self.menu, &self.place, lessons, &self.desk, &self.settings);
             column![bar, page].height(Fill).into()
         };
-        let window = column![body, strip::view(&self.desk, &self.settings)];
+        let window = column![body, strip::view(&self.desk, &self.settings, width, self.strip)];
         let window = inert(self.question.is_some(), window);
         match &self.question {
             Some(asked) => question::over(window, asked),
