@@ -9,7 +9,7 @@ use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, formula, symbol};
 use crate::lesson::Calculator;
-use crate::quantity::{AnyId, Entry, catalogue};
+use crate::quantity::{AnyId, Entry, Shown, catalogue};
 use crate::rules::{Lack, Value, Working, catalogue as rules, working};
 
 /// A calculator that starts on `line` of its lesson.
@@ -139,7 +139,7 @@ fn shown_working<'a>(id: AnyId, page: Page<'a>) -> Element<'a, Message> {
     let Some(rule) = rules::finder(id) else {
         return text("You gave this number yourself.").size(size::SMALL).into();
     };
-    let Working { symbols_tex, numbers_tex, answer_tex, .. } =
+    let Working { symbols_tex, numbers_tex, answer_tex, inputs, .. } =
         working(rule, values, &page.settings.units);
     let answer = answer_tex.map(|tex| formula::display(&tex, size::BODY));
     let mut stack = column![
@@ -147,6 +147,7 @@ fn shown_working<'a>(id: AnyId, page: Page<'a>) -> Element<'a, Message> {
         formula::display(&symbols_tex, size::MINOR),
         formula::display(&numbers_tex, size::BODY),
         answer,
+        text(with(&inputs)).size(size::SMALL).width(Fill),
     ]
     .spacing(UNIT * 1.5);
     for assumption in rule.assumes {
@@ -155,6 +156,15 @@ fn shown_working<'a>(id: AnyId, page: Page<'a>) -> Element<'a, Message> {
     stack = stack.push(line("Holds for: ", rule.holds));
     stack = stack.push(line("Source: ", rule.source));
     container(stack).style(theme::note).padding(1.5 * UNIT).width(Fill).into()
+}
+
+/// What went in, by name: "With: force on the ground 62.8 N, contact area 0.0756 m²."
+fn with(inputs: &[(AnyId, Shown)]) -> String {
+    let each: Vec<String> = inputs
+        .iter()
+        .filter_map(|(id, shown)| Some(format!("{} {shown}", catalogue::find(id.name())?.label)))
+        .collect();
+    format!("With: {}.", each.join(", "))
 }
 
 fn line<'a>(title: &'static str, words: &'static str) -> Element<'a, Message> {

@@ -138,9 +138,12 @@ fn number<'a>(
 }
 
 fn clear<'a>(id: AnyId, word: &'a str) -> Element<'a, Message> {
-    pressable(Kind::Word, text(word).size(size::SMALL).line_height(2.2))
-        .on_press(Message::Edit(Edit::Clear { id }, None))
-        .into()
+    container(
+        pressable(Kind::Word, text(word).size(size::SMALL))
+            .on_press(Message::Edit(Edit::Clear { id }, None)),
+    )
+    .padding(Padding::ZERO.top(UNIT))
+    .into()
 }
 
 fn answer<'a>(

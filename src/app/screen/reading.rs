@@ -27,6 +27,7 @@ pub struct Reading {
     pub offset: f32,
     marks: Marks,
     meaning: Option<AnyId>,
+    numbers: bool,
 }
 
 /// What happens on the page.
@@ -40,6 +41,8 @@ pub enum Message {
     Jump(String),
     /// The meaning in the margin is put away.
     MeaningClosed,
+    /// The numbers of a narrow window, in or out.
+    NumbersTurned,
     /// Another lesson is wanted.
     Lesson(String),
 }
@@ -69,7 +72,7 @@ impl Reading {
             };
             marks.pictures.insert(file.to_owned(), drawn);
         }
-        Self { id: lesson.id.clone(), offset: 0.0, marks, meaning: None }
+        Self { id: lesson.id.clone(), offset: 0.0, marks, meaning: None, numbers: false }
     }
 
     /// The same place in a lesson whose file has changed.
@@ -100,6 +103,10 @@ impl Reading {
             Message::Jump(anchor) => Action::Run(jump(&anchor)),
             Message::MeaningClosed => {
                 self.meaning = None;
+                Action::None
+            }
+            Message::NumbersTurned => {
+                self.numbers = !self.numbers;
                 Action::None
             }
             Message::Lesson(id) => Action::Lesson(id),
@@ -162,7 +169,6 @@ impl Reading {
         };
         let text = column![
             self.title(lesson),
-            around.margin_under.then(|| self.margin(lesson, desk, settings)),
             blocks(body(lesson), page).map(Message::Page),
             onward(around.before, around.after),
         ]
@@ -191,7 +197,45 @@ impl Reading {
             .style(theme::panel)
             .width(Length::Fixed(MARGIN))
         });
-        row![reading, margin].into()
+        let folded = around.margin_under.then(|| self.folded(lesson, desk, settings));
+        column![folded, row![reading, margin]].into()
+    }
+
+    /// The margin of a narrow window: a line above the text that opens.
+    fn folded<'a>(
+        &'a self,
+        lesson: &'a Lesson,
+        desk: &'a Desk,
+        settings: &'a Settings,
+    ) -> Element<'a, Message> {
+        let open = self.numbers || self.meaning.is_some();
+        let word = if self.numbers { "Hide the numbers" } else { "Numbers in this lesson" };
+        let margin = open.then(|| {
+            let inside = if self.numbers {
+                self.margin(lesson, desk, settings)
+            } else {
+                column![self.meaning.and_then(|id| meaning(id, desk, settings))].into()
+            };
+            container(
+                scrollable(container(inside).padding(Padding::ZERO.right(1.5 * UNIT)))
+                    .id("margin")
+                    .direction(theme::bar())
+                    .style(theme::scroll),
+            )
+            .max_height(300)
+        });
+        container(
+            column![
+                pressable(Kind::Word, text(word).size(size::LABEL))
+                    .on_press(Message::NumbersTurned),
+                margin,
+            ]
+            .spacing(UNIT),
+        )
+        .style(theme::panel)
+        .padding([UNIT, 2.0 * UNIT])
+        .width(Fill)
+        .into()
     }
 
     fn title<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {

@@ -20,15 +20,17 @@ struct Drawn {
     depth: f32,
 }
 
+/// Formulas by their TeX and whether they stand on a line of their own.
+type Table = HashMap<(String, bool), Option<Drawn>>;
+
 /// Formulas drawn so far. Layout is pure, so a formula is drawn once a session; the number of
 /// workings is unbounded while a slider moves, so the table is emptied when it grows large.
-static DRAWN: LazyLock<Mutex<HashMap<(String, bool), Option<Drawn>>>> =
-    LazyLock::new(|| Mutex::new(HashMap::new()));
+static DRAWN: LazyLock<Mutex<Table>> = LazyLock::new(|| Mutex::new(HashMap::new()));
 const KEPT: usize = 512;
 /// Pixels an em is drawn at; the picture is a vector, so this only sets its numbers.
 const EM: f64 = 40.0;
 /// Room around a formula, in em: pictures are cut off at whole pixels.
-const ROOM: f32 = 0.05;
+const ROOM: f32 = 0.08;
 
 fn draw(tex: &str, display: bool) -> Option<Drawn> {
     let key = (tex.to_owned(), display);
@@ -96,8 +98,8 @@ const DESCENT: f32 = 0.275;
 
 fn picture<'a, Message: 'a>(drawn: &Drawn, size: f32) -> Element<'a, Message> {
     svg(drawn.picture.clone())
-        .width(Length::Fixed((drawn.width + 2.0 * ROOM) * size))
-        .height(Length::Fixed((drawn.height + drawn.depth + 2.0 * ROOM) * size))
+        .width(Length::Fixed(((drawn.width + 2.0 * ROOM) * size).ceil()))
+        .height(Length::Fixed(((drawn.height + drawn.depth + 2.0 * ROOM) * size).ceil()))
         .style(theme::drawn)
         .into()
 }

@@ -84,10 +84,10 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Impact, REBOUND_HEIGHT, "rebound height", r"h'", "How high a straight bounce would carry it."),
     Entry::found(Impact, DECELERATION, "deceleration (mean)", "a", "How quickly the speed goes, on average over the stop.")
         .units(&["m/s²"], &["ft/s²"]),
-    Entry::found(Impact, DECELERATION_G, "deceleration (mean) in g", r"G", "The mean deceleration in multiples of standard gravity.")
+    Entry::found(Impact, DECELERATION_G, "mean shock", r"G", "The mean deceleration in multiples of standard gravity.")
         .units(&["g"], &["g"])
         .headline(),
-    Entry::found(Impact, PEAK_DECELERATION_G, "deceleration (peak) in g", r"G_{\mathrm{peak}}", "The peak deceleration in multiples of standard gravity.")
+    Entry::found(Impact, PEAK_DECELERATION_G, "peak shock", r"G_{\mathrm{peak}}", "The peak deceleration in multiples of standard gravity.")
         .units(&["g"], &["g"])
         .headline(),
     Entry::found(Impact, STOPPING_FORCE, "force to stop the mass (mean)", r"F_a", "The mean force that takes the speed away, without holding up the weight."),

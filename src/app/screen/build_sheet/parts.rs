@@ -96,7 +96,7 @@ fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Eleme
         input(id(axis.in_words()), value, NUMBER, place_wrong, set(PartField::At(axis)))
     });
     let act = |word: &'a str, edit: Option<Edit>| {
-        pressable(Kind::Word, text(word).size(size::SMALL).line_height(2.0))
+        pressable(Kind::Word, text(word).size(size::SMALL))
             .on_press_maybe(edit.map(|edit| Message::Edit(edit, None)))
             .into()
     };
