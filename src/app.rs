@@ -14,6 +14,7 @@ pub mod settings;
 pub mod shell;
 mod strip;
 pub mod theme;
+mod watch;
 mod widget;
 
 use std::path::{Path, PathBuf};
@@ -40,12 +41,18 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::E
         None => Box::new(Shipped),
     };
     // iced may ask for the first state again; it then gets a fresh one from the shipped lessons.
-    let start = Mutex::new(Some(Start { build, source, folders: folders.clone() }));
+    let start = Mutex::new(Some(Start {
+        build,
+        source,
+        watched: lessons.map(Path::to_owned),
+        folders: folders.clone(),
+    }));
     let boot = move || {
         let first = start.lock().ok().and_then(|mut start| start.take());
         App::new(first.unwrap_or_else(|| Start {
             build: None,
             source: Box::new(Shipped),
+            watched: None,
             folders: folders.clone(),
         }))
     };

@@ -1,6 +1,7 @@
 //! Opening and saving from the window: dialogs, and the sheet's own loading and saving.
 
 use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
 
 use iced::Task;
 
@@ -8,15 +9,31 @@ use crate::app::desk::Desk;
 use crate::app::shell::Message;
 use crate::sheet::{History, Sheet, demo, file};
 
+/// How a dialog ended without a pick.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Unpicked {
+    /// Whether it was to save.
+    pub saving: bool,
+    /// Whether it ended sooner than anyone can put it away: this desktop has no dialog to show.
+    pub at_once: bool,
+}
+
+impl Unpicked {
+    fn since(asked: Instant, saving: bool) -> Self {
+        Self { saving, at_once: asked.elapsed() < Duration::from_millis(400) }
+    }
+}
+
 /// Asks which build to open.
 pub fn choose() -> Task<Message> {
     let dialog = rfd::AsyncFileDialog::new()
         .set_title("Open a build")
         .add_filter("Builds", &["toml"])
         .pick_file();
-    Task::perform(dialog, |picked| match picked {
+    let asked = Instant::now();
+    Task::perform(dialog, move |picked| match picked {
         Some(file) => Message::Picked(file.path().to_owned()),
-        None => Message::NothingPicked,
+        None => Message::NothingPicked(Unpicked::since(asked, false)),
     })
 }
 
@@ -35,13 +52,15 @@ pub fn choose_new(desk: &Desk) -> Task<Message> {
     if let Some(folder) = desk.path.as_deref().and_then(Path::parent) {
         dialog = dialog.set_directory(folder);
     }
-    Task::perform(dialog.save_file(), |picked| match picked {
+    let asked = Instant::now();
+    Task::perform(dialog.save_file(), move |picked| match picked {
         Some(file) => Message::SavePicked(with_ending(file.path().to_owned())),
-        None => Message::NothingPicked,
+        None => Message::NothingPicked(Unpicked::since(asked, true)),
     })
 }
 
-fn with_ending(path: PathBuf) -> PathBuf {
+/// The path with the ending of a build if it has none.
+pub fn with_ending(path: PathBuf) -> PathBuf {
     if path.extension().is_some() { path } else { path.with_extension("toml") }
 }
 

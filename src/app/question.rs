@@ -3,7 +3,7 @@
 
 use std::path::PathBuf;
 
-use iced::widget::{Column, column, container, opaque, row, stack, text};
+use iced::widget::{Column, column, container, opaque, row, stack, text, text_input};
 use iced::{Background, Color, Element, Fill};
 
 use crate::app::shell::Message;
@@ -21,6 +21,13 @@ pub enum Question {
     Recover(PathBuf),
     /// A link leads out of the program.
     Web(String),
+    /// This desktop shows no file dialog, so the path is typed.
+    Path {
+        /// Whether it is to save.
+        saving: bool,
+        /// As typed.
+        text: String,
+    },
     /// Something went wrong.
     Told(String),
     /// The sheet of keys.
@@ -112,6 +119,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
                 ("Stay here", Kind::Plain, Message::QuestionClosed),
             ],
         ),
+        Question::Path { saving, text } => path(*saving, text),
         Question::Told(words) => ask(
             "This did not work",
             words.clone(),
@@ -136,6 +144,36 @@ fn ask<'a>(
         text(title).size(size::MINOR).font(SEMIBOLD),
         text(words).size(size::BODY).line_height(theme::LEADING).width(Fill),
         iced::widget::Row::with_children(ways).spacing(UNIT).wrap().vertical_spacing(UNIT),
+    ]
+    .spacing(2.0 * UNIT)
+    .into()
+}
+
+/// The field for a path.
+pub const PATH: &str = "answer:path";
+
+fn path<'a>(saving: bool, typed: &'a str) -> Element<'a, Message> {
+    let (title, word) =
+        if saving { ("Save the build as", "Save") } else { ("Open a build", "Open") };
+    column![
+        text(title).size(size::MINOR).font(SEMIBOLD),
+        text("This desktop has no file dialog to show. Type the path of the file.")
+            .size(size::BODY)
+            .line_height(theme::LEADING)
+            .width(Fill),
+        text_input("/home/me/build.toml", typed)
+            .id(PATH)
+            .size(size::LABEL)
+            .padding([6, 8])
+            .style(theme::field)
+            .on_input(Message::PathTyped)
+            .on_submit(Message::PathGiven),
+        row![
+            pressable(Kind::Main, text(word).size(size::LABEL)).on_press(Message::PathGiven),
+            pressable(Kind::Plain, text("Stay").size(size::LABEL))
+                .on_press(Message::QuestionClosed),
+        ]
+        .spacing(UNIT),
     ]
     .spacing(2.0 * UNIT)
     .into()

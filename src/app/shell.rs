@@ -13,7 +13,7 @@ use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
 use crate::app::screen::{Place, build_sheet, contents, reading, walk_round};
 use crate::app::settings::{Daylight, Settings};
-use crate::app::{focus, keys, theme};
+use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
 use crate::quantity::UnitSet;
 use crate::sheet::Sheet;
@@ -33,6 +33,8 @@ pub struct Start {
     pub build: Option<PathBuf>,
     /// Where lessons come from.
     pub source: Box<dyn Source + Send + Sync>,
+    /// The folder of lessons to watch for changes, if they come from one.
+    pub watched: Option<PathBuf>,
     /// Where the program keeps its own files.
     pub folders: Folders,
 }
@@ -44,7 +46,8 @@ pub struct App {
     pub(super) library: Library,
     pub(super) place: Place,
     pub(super) reading: Option<reading::Reading>,
-    pub(super) size: Size,
+    /// The window's size in pixels at a text size of 100 %.
+    pixels: Size,
     pub(super) menu: bool,
     pub(super) strip: bool,
     pub(super) question: Option<Question>,
@@ -53,6 +56,9 @@ pub struct App {
     system_dark: bool,
     recovered: Option<Sheet>,
     kept: u64,
+    /// What to do once the build is saved.
+    after_save: Option<Next>,
+    watched: Option<PathBuf>,
 }
 
 /// What happens in the window.
@@ -81,8 +87,12 @@ pub enum Message {
     Open,
     /// This build was chosen.
     Picked(PathBuf),
-    /// The dialog was put away.
-    NothingPicked,
+    /// The dialog was put away without a pick.
+    NothingPicked(files::Unpicked),
+    /// The path being typed is now this.
+    PathTyped(String),
+    /// The path typed is the one.
+    PathGiven,
     /// Open this build.
     OpenPath(PathBuf),
     /// Open a demo build.
@@ -161,7 +171,7 @@ impl App {
         let size = Size::new(settings.window.0, settings.window.1);
         let mut app = Self {
             desk,
-            size,
+            pixels: size,
             library,
             place: Place::Contents,
             reading: None,
@@ -173,6 +183,8 @@ impl App {
             system_dark: false,
             recovered: None,
             kept: 0,
+            after_save: None,
+            watched: start.watched,
             settings,
         };
         app.offer_recovery();
@@ -208,6 +220,11 @@ impl App {
         theme::of(self.is_dark())
     }
 
+    /// The size of the window in the pixels things are laid out in: larger text leaves fewer.
+    pub(super) fn size(&self) -> Size {
+        self.pixels * (1.0 / self.scale())
+    }
+
     /// How much larger than usual everything is drawn.
     pub fn scale(&self) -> f32 {
         f32::from(self.settings.text_size) / 100.0
@@ -226,7 +243,9 @@ impl App {
             Message::Redo => self.stepped(Desk::redo),
             Message::Open => self.leave(Next::Open),
             Message::Picked(path) => self.open(&path),
-            Message::NothingPicked => Task::none(),
+            Message::NothingPicked(how) => self.unpicked(how),
+            Message::PathTyped(text) => self.path_typed(text),
+            Message::PathGiven => self.path_given(),
             Message::OpenPath(path) => self.leave(Next::OpenPath(path)),
             Message::OpenDemo(id) => self.leave(Next::Demo(id)),
             Message::New => self.leave(Next::Blank),
@@ -283,6 +302,7 @@ impl App {
     pub fn subscription(&self) -> Subscription<Message> {
         let keep = (self.kept != self.desk.revision())
             .then(|| time::every(time::Duration::from_secs(3)).map(|_| Message::Keep));
+        let lessons = self.watched.clone().map(watch::lessons);
         Subscription::batch(
             [
                 keyboard::listen().map(Message::Key),
@@ -298,7 +318,8 @@ impl App {
                 }),
             ]
             .into_iter()
-            .chain(keep),
+            .chain(keep)
+            .chain(lessons),
         )
     }
 }

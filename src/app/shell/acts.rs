@@ -145,6 +145,7 @@ impl App {
 
     pub(super) fn answered(&mut self) -> Task<Message> {
         self.question = None;
+        self.after_save = None;
         self.menu = false;
         Task::none()
     }
@@ -183,8 +184,8 @@ impl App {
 
     pub(super) fn save_then(&mut self, next: Next) -> Task<Message> {
         self.question = None;
-        let saved = self.save();
-        if self.desk.history.is_changed_since_save() { saved } else { self.proceed(next) }
+        self.after_save = Some(next);
+        self.save()
     }
 
     pub(super) fn proceed(&mut self, next: Next) -> Task<Message> {
@@ -229,6 +230,45 @@ impl App {
         }
     }
 
+    /// A dialog that ended without a pick: put away by the reader, or never there at all, and then
+    /// the path can be typed.
+    pub(super) fn unpicked(&mut self, how: files::Unpicked) -> Task<Message> {
+        if how.at_once {
+            let text = self.desk.path.as_deref().map(|path| path.display().to_string());
+            self.question =
+                Some(Question::Path { saving: how.saving, text: text.unwrap_or_default() });
+            operation::focus(crate::app::question::PATH)
+        } else {
+            self.after_save = None;
+            Task::none()
+        }
+    }
+
+    pub(super) fn path_typed(&mut self, typed: String) -> Task<Message> {
+        if let Some(Question::Path { text, .. }) = &mut self.question {
+            *text = typed;
+        }
+        Task::none()
+    }
+
+    pub(super) fn path_given(&mut self) -> Task<Message> {
+        let Some(Question::Path { saving, text }) = self.question.take() else {
+            return Task::none();
+        };
+        let path = Path::new(text.trim());
+        match (text.trim().is_empty(), saving) {
+            (true, _) => self.ask(Question::Path { saving, text }),
+            (false, false) => self.open(path),
+            (false, true) if path.exists() && self.desk.path.as_deref() != Some(path) => {
+                self.ask(Question::Told(format!(
+                    "There is a file at {} already. Save under another name.",
+                    path.display()
+                )))
+            }
+            (false, true) => self.save_at(&files::with_ending(path.to_owned())),
+        }
+    }
+
     pub(super) fn save(&mut self) -> Task<Message> {
         match self.desk.path.clone() {
             Some(path) => self.write(&path, self.desk.stamp),
@@ -265,7 +305,7 @@ impl App {
                 self.kept = self.desk.revision();
                 self.settings.remember(path);
                 self.save_settings();
-                Task::none()
+                self.after_save.take().map_or_else(Task::none, |next| self.proceed(next))
             }
             Err(SaveError::ChangedOnDisk { .. }) => self.ask(Question::ChangedOnDisk),
             Err(error) => self.ask(Question::Told(error.to_string())),
@@ -348,7 +388,7 @@ impl App {
         match how {
             keys::Scroll::Lines(lines) => by(f32::from(lines) * 60.0),
             keys::Scroll::Pages(pages) => {
-                by(f32::from(pages) * (self.size.height * 0.75).max(120.0))
+                by(f32::from(pages) * (self.size().height * 0.75).max(120.0))
             }
             keys::Scroll::Top => {
                 operation::snap_to(reading::PAGE, operation::RelativeOffset::START)
@@ -365,8 +405,8 @@ impl App {
     }
 
     pub(super) fn resized(&mut self, size: Size) -> Task<Message> {
-        self.size = size;
-        self.settings.window = (size.width * self.scale(), size.height * self.scale());
+        self.pixels = size * self.scale();
+        self.settings.window = (self.pixels.width, self.pixels.height);
         Task::none()
     }
 

@@ -18,7 +18,7 @@ const MARGIN_FROM: f32 = rail::WIDTH + MARGIN + 520.0;
 impl App {
     /// What the window shows.
     pub fn view(&self) -> Element<'_, Message> {
-        let width = self.size.width;
+        let width = self.size().width;
         let lessons = &self.library.lessons;
         let page = container(self.page(width)).style(theme::page).width(Fill).height(Fill);
         let body: Element<'_, Message> = if width >= RAIL_FROM {
