@@ -52,6 +52,7 @@ pub enum Next {
 /// The keys, and what they do.
 pub const KEYS: &[(&str, &str)] = &[
     ("Tab, Shift+Tab", "next or previous control"),
+    ("F6", "first control of the page, past the rail"),
     ("Enter or Space", "press the control in focus"),
     ("↑ ↓ in a number", "one step; with Shift, ten"),
     ("Page Up, Page Down, ↑ ↓, Home, End", "move the page"),

@@ -146,6 +146,8 @@ pub enum Message {
         /// To the control before.
         back: bool,
     },
+    /// Give the focus to the first control of the page.
+    FocusPage,
     /// Move the page.
     Scroll(keys::Scroll),
     /// A key no control wanted.
@@ -272,6 +274,7 @@ impl App {
             Message::Copy(words) => Task::batch([iced::clipboard::write(words), self.answered()]),
             Message::Focus { back: false } => focus::next(),
             Message::Focus { back: true } => focus::previous(),
+            Message::FocusPage => focus::first_in(reading::PAGE),
             Message::Scroll(how) => self.scroll(how),
             Message::Key(event) => self.key(&event),
             Message::Resized(size) => self.resized(size),
