@@ -55,13 +55,14 @@ pub const KEYS: &[(&str, &str)] = &[
     ("F6", "first control of the page, past the rail"),
     ("Enter or Space", "press the control in focus"),
     ("↑ ↓ in a number", "one step; with Shift, ten"),
-    ("Page Up, Page Down, ↑ ↓, Home, End", "move the page"),
+    ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
     ("Ctrl+1, 2, 3", "lessons, build sheet, walk-round"),
-    ("Ctrl+O, Ctrl+S, Ctrl+Shift+S", "open, save, save as"),
-    ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
+    ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
+    ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
     ("Ctrl+U, Ctrl+D", "metric or imperial; light, dark or as the system"),
+    ("Ctrl+Q", "close the window"),
     ("F1", "this sheet; Esc puts it away"),
 ];
 

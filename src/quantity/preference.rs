@@ -95,9 +95,9 @@ impl Units {
         Ok(Shown::new(entry, si, unit))
     }
 
-    /// Two ends in one unit: `0.790 to 0.870 kPa`.
-    pub fn show_range(&self, entry: &Entry, low: f64, high: f64) -> String {
-        let unit = self.unit_for(entry, if low.abs() > high.abs() { low } else { high });
+    /// The ends of a range in the unit its middle value is shown in: `790 to 870 Pa`.
+    pub fn show_range(&self, entry: &Entry, (low, si, high): (f64, f64, f64)) -> String {
+        let unit = self.unit_for(entry, si);
         show::span(entry, low, high, unit)
     }
 
