@@ -4,7 +4,9 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
+use super::catalogue;
 use super::entry::Entry;
+use super::id::AnyId;
 use super::show::{self, Shown};
 use super::unit::{self, Unit};
 
@@ -74,6 +76,21 @@ impl Units {
         match self.picked(entry) {
             Some(_) => Vec::new(),
             None => ladder(entry, self.set).into_iter().rev().collect(),
+        }
+    }
+
+    /// Picks the next unit of the set for a quantity shown as `si`, after the last one none again.
+    pub fn pick_next(&mut self, id: AnyId, si: f64) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        let own = |unit: &&'static Unit| self.set.holds(unit) && !unit.symbol.is_empty();
+        let choices: Vec<&'static Unit> = units_of(entry).into_iter().filter(own).collect();
+        let now = self.unit_for(entry, si);
+        let place = choices.iter().position(|unit| *unit == now);
+        match place.and_then(|place| choices.get(place + 1)).or(choices.first()) {
+            Some(next) if choices.len() > 1 => {
+                self.picks.insert(id.name().to_owned(), next.symbol.to_owned());
+            }
+            _ => {}
         }
     }
 

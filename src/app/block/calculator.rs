@@ -104,7 +104,10 @@ fn number<'a>(entry: &'static Entry, si: f64, page: Page<'a>) -> Element<'a, Mes
         });
     row![
         text(shown.number).size(size::ANSWER).font(BOLD),
-        text(shown.unit.symbol).size(size::BODY),
+        (!shown.unit.symbol.is_empty()).then(|| {
+            pressable(Kind::Word, text(shown.unit.symbol).size(size::BODY))
+                .on_press(Message::NextUnit(entry.id))
+        }),
         was,
     ]
     .spacing(UNIT)

@@ -60,6 +60,10 @@ impl App {
         match reading.update(message, &self.settings) {
             reading::Action::None => Task::none(),
             reading::Action::Field(event) => self.field(&event),
+            reading::Action::NextUnit(id) => {
+                let si = self.desk.outcome.values.si(id).unwrap_or_default();
+                self.with_settings(|settings| settings.units.pick_next(id, si))
+            }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Run(task) => task.map(Message::Reading),
