@@ -16,7 +16,10 @@ pub enum Question {
     /// The build is not saved, and this would put it away.
     Unsaved(Next),
     /// The file was changed by another program since it was read.
-    ChangedOnDisk,
+    ChangedOnDisk {
+        /// Whether there are changes here that are not saved.
+        unsaved: bool,
+    },
     /// Changes that were not saved were found.
     Recover(PathBuf),
     /// A link leads out of the program.
@@ -90,7 +93,15 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
                 ("Stay", Kind::Plain, Message::QuestionClosed),
             ],
         ),
-        Question::ChangedOnDisk => ask(
+        Question::ChangedOnDisk { unsaved: false } => ask(
+            "The file has changed",
+            "Another program has changed this build's file since it was read here.".to_owned(),
+            vec![
+                ("Read it again", Kind::Main, Message::Reread),
+                ("Keep what is here", Kind::Plain, Message::QuestionClosed),
+            ],
+        ),
+        Question::ChangedOnDisk { unsaved: true } => ask(
             "The file has changed",
             "Another program has changed this build's file since it was read here. Nothing has \
              been written."

@@ -17,6 +17,7 @@ use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
 use crate::quantity::UnitSet;
 use crate::sheet::Sheet;
+use crate::sheet::file::Stamp;
 
 /// Where the program keeps its own files.
 #[derive(Debug, Clone)]
@@ -56,6 +57,8 @@ pub struct App {
     system_dark: bool,
     recovered: Option<Sheet>,
     kept: u64,
+    /// The change of the file that the reader has been asked about.
+    seen: Option<Stamp>,
     /// What to do once the build is saved.
     after_save: Option<Next>,
     watched: Option<PathBuf>,
@@ -185,6 +188,7 @@ impl App {
             system_dark: false,
             recovered: None,
             kept: 0,
+            seen: None,
             after_save: None,
             watched: start.watched,
             settings,

@@ -311,7 +311,9 @@ impl App {
                 self.save_settings();
                 self.after_save.take().map_or_else(Task::none, |next| self.proceed(next))
             }
-            Err(SaveError::ChangedOnDisk { .. }) => self.ask(Question::ChangedOnDisk),
+            Err(SaveError::ChangedOnDisk { .. }) => {
+                self.ask(Question::ChangedOnDisk { unsaved: true })
+            }
             Err(error) => self.ask(Question::Told(error.to_string())),
         }
     }
@@ -324,14 +326,16 @@ impl App {
         }
     }
 
-    /// Back at the window: has another program changed the file meanwhile?
+    /// Back at the window: has another program changed the file meanwhile? Asked once a change.
     pub(super) fn look_at_file(&mut self) -> Task<Message> {
-        let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp.as_ref()) else {
+        let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp) else {
             return Task::none();
         };
         match Stamp::on_disk(path) {
-            Ok(Some(now)) if now != *stamp && self.question.is_none() => {
-                self.ask(Question::ChangedOnDisk)
+            Ok(Some(now)) if now != stamp && self.seen != Some(now) && self.question.is_none() => {
+                self.seen = Some(now);
+                let unsaved = self.desk.history.is_changed_since_save();
+                self.ask(Question::ChangedOnDisk { unsaved })
             }
             _ => Task::none(),
         }
