@@ -71,9 +71,10 @@ impl App {
     }
 
     pub(super) fn enter(&mut self, message: build_sheet::Message) -> Task<Message> {
-        match message {
-            build_sheet::Message::Field(event) => self.field(&event),
-            build_sheet::Message::Edit(edit, gesture) => {
+        match self.build_sheet.update(message) {
+            build_sheet::Action::None => Task::none(),
+            build_sheet::Action::Field(event) => self.field(&event),
+            build_sheet::Action::Edit(edit, gesture) => {
                 match self.desk.apply(&edit, gesture.as_deref()) {
                     Ok(()) => Task::none(),
                     Err(words) => self.ask(Question::Told(words)),
