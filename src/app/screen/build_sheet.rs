@@ -3,8 +3,9 @@
 mod parts;
 
 use std::collections::HashSet;
+use std::hash::Hash;
 
-use iced::widget::{Column, Row, column, container, row, scrollable, space, text, text_input};
+use iced::widget::{Column, column, container, row, scrollable, space, text, text_input};
 use iced::{Element, Fill, Length, Padding};
 
 use crate::app::desk::Desk;
@@ -21,6 +22,7 @@ use crate::sheet::{Edit, presets};
 pub struct BuildSheet {
     find: String,
     turned: HashSet<Topic>,
+    tables: HashSet<&'static str>,
 }
 
 /// What the shell is asked for.
@@ -44,6 +46,8 @@ pub enum Message {
     Find(String),
     /// A topic is folded or unfolded.
     Turn(Topic),
+    /// A table of ready-made numbers is folded or unfolded.
+    Table(&'static str),
 }
 
 impl BuildSheet {
@@ -53,11 +57,8 @@ impl BuildSheet {
             Message::Field(event) => return Action::Field(event),
             Message::Edit(edit, gesture) => return Action::Edit(edit, gesture),
             Message::Find(words) => self.find = words,
-            Message::Turn(topic) => {
-                if !self.turned.remove(&topic) {
-                    self.turned.insert(topic);
-                }
-            }
+            Message::Turn(topic) => turn(&mut self.turned, topic),
+            Message::Table(id) => turn(&mut self.tables, id),
         }
         Action::None
     }
@@ -123,6 +124,31 @@ impl BuildSheet {
         !self.find.trim().is_empty() || given != self.turned.contains(&topic)
     }
 
+    /// The tables of ready-made numbers that fill quantities of a topic.
+    fn ready_made<'a>(&self, topic: Topic) -> Element<'a, Message> {
+        let fills = |table: &&'static presets::Table| {
+            let mut ids = table.rows.iter().flat_map(|row| &row.values).map(|(id, _)| id.name());
+            ids.any(|id| catalogue::find(id).is_some_and(|entry| entry.topic == topic))
+        };
+        let tables = presets::tables().iter().filter(fills).map(|table| {
+            let open = self.tables.contains(table.id);
+            let word = if open { "Put away" } else { "Fill in from a table" };
+            let head =
+                pressable(Kind::Word, text(format!("{word}: {}", table.title)).size(size::LABEL))
+                    .on_press(Message::Table(table.id));
+            let rows = table.rows.iter().filter(|_| open).map(preset);
+            column![
+                head,
+                (open && !table.note.is_empty())
+                    .then(|| text(table.note.as_str()).size(size::SMALL).width(Fill)),
+                Column::with_children(rows).spacing(UNIT / 2.0),
+            ]
+            .spacing(UNIT)
+            .into()
+        });
+        Column::with_children(tables).spacing(UNIT / 2.0).into()
+    }
+
     fn section<'a>(
         &'a self,
         topic: Topic,
@@ -141,9 +167,9 @@ impl BuildSheet {
         let inside = open.then(|| {
             let (given, found): (Vec<_>, Vec<_>) =
                 entries.iter().copied().partition(|entry| entry.is_given());
-            let any_found = !found.is_empty();
+            let (any_given, any_found) = (!given.is_empty(), !found.is_empty());
             column![
-                ready_made(topic),
+                any_given.then(|| self.ready_made(topic)),
                 columns(wide, 1.5 * UNIT, given.into_iter().map(|e| number(e, desk, settings))),
                 any_found.then(|| text("Found from these").size(size::LABEL).font(SEMIBOLD)),
                 columns(wide, UNIT / 2.0, found.into_iter().map(|e| answer(e, desk, settings))),
@@ -152,11 +178,11 @@ impl BuildSheet {
         });
         let stated = entries.iter().filter(|entry| desk.sheet().number(entry.id).is_some()).count();
         let settable = entries.iter().filter(|entry| entry.is_given()).count();
-        let count = format!("{stated} of {settable} given");
+        let count = (settable > 0).then(|| format!("{stated} of {settable} given"));
         let mark = if open { "−" } else { "+" };
         let head = row![
             text(topic.title()).size(size::HEADING).font(SEMIBOLD).width(Fill),
-            text(count).size(size::SMALL).style(theme::soft),
+            count.map(|count| text(count).size(size::SMALL).style(theme::soft)),
             text(mark).size(size::HEADING).width(Length::Fixed(2.0 * UNIT)).center(),
         ]
         .spacing(UNIT)
@@ -166,6 +192,13 @@ impl BuildSheet {
             .width(Fill)
             .on_press(Message::Turn(topic));
         Some(column![head, inside].spacing(1.5 * UNIT).into())
+    }
+}
+
+/// Puts in what is out, takes out what is in.
+fn turn<T: Hash + Eq>(set: &mut HashSet<T>, what: T) {
+    if !set.remove(&what) {
+        set.insert(what);
     }
 }
 
@@ -276,31 +309,11 @@ fn answer<'a>(
     .into()
 }
 
-/// The tables of ready-made numbers that fill quantities of a topic.
-fn ready_made<'a>(topic: Topic) -> Option<Element<'a, Message>> {
-    let tables = presets::tables().iter().filter(|table| {
-        table
-            .rows
-            .iter()
-            .flat_map(|row| &row.values)
-            .any(|(id, _)| catalogue::find(id.name()).is_some_and(|entry| entry.topic == topic))
-    });
-    let lines: Vec<Element<'a, Message>> = tables
-        .map(|table| {
-            let rows = table.rows.iter().map(|preset| {
-                let values = preset.values.clone();
-                pressable(Kind::Plain, text(&preset.label).size(size::SMALL))
-                    .padding([4, 8])
-                    .on_press(Message::Edit(Edit::Preset { values }, None))
-                    .into()
-            });
-            column![
-                text(format!("Fill in: {}", table.title)).size(size::SMALL).style(theme::soft),
-                Row::with_children(rows).spacing(UNIT).width(Fill).wrap().vertical_spacing(UNIT),
-            ]
-            .spacing(UNIT / 2.0)
-            .into()
-        })
-        .collect();
-    (!lines.is_empty()).then(|| Column::with_children(lines).spacing(UNIT).into())
+/// A row of a table of ready-made numbers: what it fills in, and who says so.
+fn preset<'a>(row: &'static presets::Row) -> Element<'a, Message> {
+    let words = column![
+        text(row.label.as_str()).size(size::LABEL).width(Fill),
+        text(row.source.as_str()).size(size::SMALL).style(theme::soft).width(Fill),
+    ];
+    pressable(Kind::Line(false), words).width(Fill).on_press(Message::Edit(row.edit(), None)).into()
 }
