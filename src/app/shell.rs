@@ -199,7 +199,7 @@ impl App {
             .clone()
             .filter(|id| app.lesson(id).is_some())
             .map_or(Place::Contents, Place::Lesson);
-        let offset = app.settings.place;
+        let offset = if place == Place::Contents { 0.0 } else { app.settings.place };
         let task = app.go(place);
         let back = operation::scroll_to(reading::PAGE, AbsoluteOffset { x: 0.0, y: offset });
         (app, Task::batch([task.chain(back), system::theme().map(Message::System)]))

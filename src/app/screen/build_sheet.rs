@@ -28,8 +28,9 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings, wide: bool) -> Element<'
     let topics = Topic::ALL.iter().filter_map(|topic| section(*topic, desk, settings, wide));
     let page = column![
         text("Build sheet").size(size::TITLE).font(BOLD),
-        about(desk),
-        reports(desk),
+        // One place for both: a report that comes or goes must not take the focus from a field
+        // further down.
+        column![about(desk), reports(desk)].spacing(3.0 * UNIT),
         Column::with_children(topics).spacing(4.0 * UNIT),
         parts::view(desk, settings),
     ]
