@@ -1,8 +1,6 @@
 //! Moving the focus by key, and keeping what has it in view.
 
-use iced::advanced::widget::operation::{
-    Focusable, Outcome, Scrollable, focusable, scrollable,
-};
+use iced::advanced::widget::operation::{Focusable, Outcome, Scrollable, focusable, scrollable};
 use iced::advanced::widget::{Id, Operation, operate};
 use iced::widget::operation;
 use iced::{Rectangle, Task, Vector};
@@ -68,8 +66,7 @@ impl Page {
         let (page, moved) = (self.bounds, self.translation);
         let x = along(bounds.x - page.x, bounds.width, page.width, moved.x);
         let y = along(bounds.y - page.y, bounds.height, page.height, moved.y);
-        (x.is_some() || y.is_some())
-            .then(|| (self.id.clone(), scrollable::AbsoluteOffset { x, y }))
+        (x.is_some() || y.is_some()).then(|| (self.id.clone(), scrollable::AbsoluteOffset { x, y }))
     }
 }
 

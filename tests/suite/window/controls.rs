@@ -7,8 +7,8 @@ use heftwise::app::settings::Daylight;
 use heftwise::app::shell::Message;
 use heftwise::quantity::catalogue::running_gear::TRACK_WIDTH;
 use iced::keyboard::{Modifiers, key::Named};
-use iced::{Point, Rectangle, mouse};
 use iced::widget::Id;
+use iced::{Point, Rectangle, mouse};
 
 use super::rig::{self, Rig, WIDE};
 
@@ -197,6 +197,7 @@ fn a_question_keeps_the_focus_and_the_page_under_it_is_still() {
     rig.key(Named::PageDown, NONE);
     assert_eq!(rig.app.question, Some(Question::Keys));
     assert!(matches!(rig.app.place, Place::Lesson(_)));
+    rig.key(Named::Tab, NONE);
     rig.key(Named::Enter, NONE);
     assert_eq!(rig.app.question, None);
     assert!(rig.scrolled() < 1.0);

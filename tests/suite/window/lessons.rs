@@ -1,7 +1,7 @@
 //! Reading: from the list into a lesson, and what its blocks do there.
 
 use heftwise::app::question::Question;
-use heftwise::app::screen::Place;
+use heftwise::app::screen::{Place, reading};
 use heftwise::app::shell::{Message, Start};
 use iced::keyboard::{Modifiers, key::Named};
 use iced::{Rectangle, Vector};
@@ -52,6 +52,8 @@ fn choices(rig: &mut Rig) -> Vec<Rectangle> {
 }
 
 fn choose(rig: &mut Rig, choice: Rectangle) {
+    let top = iced::widget::operation::AbsoluteOffset { x: 0.0, y: choice.y - 300.0 };
+    rig.run(iced::widget::operation::scroll_to(reading::PAGE, top));
     let scrolled = rig.scrolled();
     rig.point_at(choice.center() - Vector::new(0.0, scrolled));
     rig.press();
@@ -76,7 +78,6 @@ fn a_wrong_choice_names_the_wrong_idea_and_can_be_tried_again() {
     let mut rig = rig::lesson("pressure");
     let idea = "A common idea: “It sinks because it is heavy”";
     assert!(!rig.says(idea));
-    rig.show("Your guess first");
     let choices = choices(&mut rig);
     choose(&mut rig, choices[1]);
     assert!(rig.says("Not quite.") && rig.says(idea), "{:?}", rig.texts());

@@ -48,7 +48,11 @@ fn a_number_changed_in_a_lesson_moves_what_hangs_on_it_and_can_be_undone() {
     let moved = rig.app.desk.moved.iter().find(|m| m.id == GROUND_PRESSURE.any());
     let moved = moved.expect("the pressure is said to have moved");
     assert_eq!((moved.before, moved.after), (Some(old), Some(pressure(&rig))));
-    assert!(rig.says("830 Pa →") && rig.texts().iter().any(|text| text == "415 Pa"), "{:?}", rig.texts());
+    assert!(
+        rig.says("830 Pa →") && rig.texts().iter().any(|text| text == "415 Pa"),
+        "{:?}",
+        rig.texts()
+    );
 
     rig.send(Message::Undo);
     assert_eq!(rig.app.desk.sheet().text(), before);

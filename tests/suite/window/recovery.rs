@@ -42,7 +42,9 @@ fn kept_work_is_offered_and_comes_back_as_a_change_that_can_be_undone() {
     let folder = crashed();
     assert_eq!(kept(&folder), 1);
     let mut rig = open(&folder);
-    assert!(matches!(&rig.app.question, Some(Question::Recover(path)) if path.ends_with("cart.toml")));
+    assert!(
+        matches!(&rig.app.question, Some(Question::Recover(path)) if path.ends_with("cart.toml"))
+    );
     assert_eq!(rig.app.desk.sheet().text(), CART, "nothing is taken unasked");
     rig.click("Bring them back");
     assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("75 mm"));
