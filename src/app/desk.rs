@@ -227,6 +227,13 @@ impl Desk {
         }
     }
 
+    /// Takes a row of a table of presets; what was being typed gives way to it.
+    pub fn preset(&mut self, edit: &Edit) {
+        self.drafts.clear();
+        // A build open for reading alone takes nothing, and its fields say so.
+        let _ = self.apply(edit, None);
+    }
+
     /// Ends a gesture: the next change is one of its own.
     pub fn settled(&mut self) {
         self.gesture = None;

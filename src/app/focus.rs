@@ -33,6 +33,46 @@ pub fn previous<T: Send + 'static>() -> Task<T> {
         .chain(reveal())
 }
 
+/// Gives the focus to the first control of a page.
+pub fn first_in<T: Send + 'static>(page: &'static str) -> Task<T> {
+    operate(FocusFirst { page: Id::new(page), content: None, done: false }).chain(reveal())
+}
+
+struct FocusFirst {
+    page: Id,
+    content: Option<Rectangle>,
+    done: bool,
+}
+
+impl<T> Operation<T> for FocusFirst {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<T>)) {
+        operate(self);
+    }
+
+    fn scrollable(
+        &mut self,
+        id: Option<&Id>,
+        _bounds: Rectangle,
+        content: Rectangle,
+        _translation: Vector,
+        _state: &mut dyn Scrollable,
+    ) {
+        if id == Some(&self.page) {
+            self.content = Some(content);
+        }
+    }
+
+    fn focusable(&mut self, _id: Option<&Id>, bounds: Rectangle, state: &mut dyn Focusable) {
+        let inside = self.content.is_some_and(|content| content.contains(bounds.center()));
+        if inside && !self.done {
+            state.focus();
+            self.done = true;
+        } else {
+            state.unfocus();
+        }
+    }
+}
+
 /// Scrolls whatever the focused control stands in until the control is in view.
 pub fn reveal<T: Send + 'static>() -> Task<T> {
     operate(FindFocused::default()).then(|moves| {

@@ -39,6 +39,7 @@ pub fn message(event: &Event, question: Option<&Question>) -> Option<Message> {
     match (named, modifiers.alt()) {
         (Named::ArrowLeft, true) => Some(Message::Turn { back: true }),
         (Named::ArrowRight, true) => Some(Message::Turn { back: false }),
+        (Named::F6, _) => Some(Message::FocusPage),
         (Named::F1, _) => Some(Message::KeysTurned),
         (Named::PageDown, false) => Some(Message::Scroll(Scroll::Pages(1))),
         (Named::PageUp, false) => Some(Message::Scroll(Scroll::Pages(-1))),

@@ -8,6 +8,7 @@ use crate::app::settings::Settings;
 use crate::app::widget::field;
 use crate::app::widget::picture::Picture;
 use crate::lesson::{Lesson, Target};
+use crate::quantity::AnyId;
 
 /// What a page is drawn from.
 #[derive(Clone, Copy)]
@@ -50,6 +51,8 @@ pub enum Message {
     Guess(String, guess::Act),
     /// Something is done in a curve.
     Curve(usize, curve::Act),
+    /// A number is to be shown in its next unit.
+    NextUnit(AnyId),
     /// A link is followed.
     Follow(Target),
 }

@@ -16,7 +16,10 @@ pub enum Question {
     /// The build is not saved, and this would put it away.
     Unsaved(Next),
     /// The file was changed by another program since it was read.
-    ChangedOnDisk,
+    ChangedOnDisk {
+        /// Whether there are changes here that are not saved.
+        unsaved: bool,
+    },
     /// Changes that were not saved were found.
     Recover(PathBuf),
     /// A link leads out of the program.
@@ -52,15 +55,17 @@ pub enum Next {
 /// The keys, and what they do.
 pub const KEYS: &[(&str, &str)] = &[
     ("Tab, Shift+Tab", "next or previous control"),
+    ("F6", "first control of the page, past the rail"),
     ("Enter or Space", "press the control in focus"),
     ("↑ ↓ in a number", "one step; with Shift, ten"),
-    ("Page Up, Page Down, ↑ ↓, Home, End", "move the page"),
+    ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
     ("Ctrl+1, 2, 3", "lessons, build sheet, walk-round"),
-    ("Ctrl+O, Ctrl+S, Ctrl+Shift+S", "open, save, save as"),
-    ("Ctrl+Z, Ctrl+Shift+Z", "undo, redo"),
+    ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
+    ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
     ("Ctrl+U, Ctrl+D", "metric or imperial; light, dark or as the system"),
+    ("Ctrl+Q", "close the window"),
     ("F1", "this sheet; Esc puts it away"),
 ];
 
@@ -88,7 +93,15 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
                 ("Stay", Kind::Plain, Message::QuestionClosed),
             ],
         ),
-        Question::ChangedOnDisk => ask(
+        Question::ChangedOnDisk { unsaved: false } => ask(
+            "The file has changed",
+            "Another program has changed this build's file since it was read here.".to_owned(),
+            vec![
+                ("Read it again", Kind::Main, Message::Reread),
+                ("Keep what is here", Kind::Plain, Message::QuestionClosed),
+            ],
+        ),
+        Question::ChangedOnDisk { unsaved: true } => ask(
             "The file has changed",
             "Another program has changed this build's file since it was read here. Nothing has \
              been written."

@@ -17,6 +17,7 @@ use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
 use crate::quantity::UnitSet;
 use crate::sheet::Sheet;
+use crate::sheet::file::Stamp;
 
 /// Where the program keeps its own files.
 #[derive(Debug, Clone)]
@@ -61,6 +62,8 @@ pub struct App {
     system_dark: bool,
     recovered: Option<Sheet>,
     kept: u64,
+    /// The change of the file that the reader has been asked about.
+    seen: Option<Stamp>,
     /// What to do once the build is saved.
     after_save: Option<Next>,
     watched: Option<PathBuf>,
@@ -151,6 +154,8 @@ pub enum Message {
         /// To the control before.
         back: bool,
     },
+    /// Give the focus to the first control of the page.
+    FocusPage,
     /// Move the page.
     Scroll(keys::Scroll),
     /// A key no control wanted.
@@ -188,6 +193,7 @@ impl App {
             system_dark: false,
             recovered: None,
             kept: 0,
+            seen: None,
             after_save: None,
             watched: start.watched,
             settings,
@@ -277,6 +283,7 @@ impl App {
             Message::Copy(words) => Task::batch([iced::clipboard::write(words), self.answered()]),
             Message::Focus { back: false } => focus::next(),
             Message::Focus { back: true } => focus::previous(),
+            Message::FocusPage => focus::first_in(reading::PAGE),
             Message::Scroll(how) => self.scroll(how),
             Message::Key(event) => self.key(&event),
             Message::Resized(size) => self.resized(size),

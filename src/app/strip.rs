@@ -17,7 +17,7 @@ const HEIGHT: f32 = 64.0;
 /// The height when all that moved is shown.
 const OPEN: f32 = 220.0;
 /// The width of one number that moved.
-const ONE: f32 = 216.0;
+const ONE: f32 = 256.0;
 
 /// The strip, on the foot of every screen of a `width`; `open` shows all of it.
 pub fn view<'a>(

@@ -91,12 +91,26 @@ pub fn texts(spec: &PlotSpec, layout: &Layout) -> Vec<PlacedText> {
     placed.texts
 }
 
-/// Points that labels had better not cover.
+/// The places a label had better leave free: the dots, and every few pixels along the lines.
 fn obstacles(spec: &PlotSpec, layout: &Layout) -> Vec<(f32, f32)> {
+    let dots = spec.dots.iter().map(|dot| layout.to_screen(spec, (dot.x, dot.y)));
     let lines = spec.lines.iter().flat_map(|line| &line.runs);
     let limits = spec.limits.iter().flat_map(|limit| &limit.runs);
-    let dots = spec.dots.iter().map(|dot| (dot.x, dot.y));
-    lines.chain(limits).flatten().copied().chain(dots).map(|p| layout.to_screen(spec, p)).collect()
+    let along = lines.chain(limits).flat_map(|run| {
+        let points: Vec<_> = run.iter().map(|point| layout.to_screen(spec, *point)).collect();
+        points.windows(2).flat_map(|ends| stepping_stones(ends[0], ends[1])).collect::<Vec<_>>()
+    });
+    dots.chain(along).collect()
+}
+
+/// Points along a straight line, close enough together that no label slips between them.
+fn stepping_stones((x, y): (f32, f32), (to_x, to_y): (f32, f32)) -> Vec<(f32, f32)> {
+    const STRIDE: f32 = 4.0;
+    let steps = ((to_x - x).hypot(to_y - y) / STRIDE).ceil().clamp(1.0, 2000.0) as u16;
+    (0..=steps)
+        .map(|step| f32::from(step) / f32::from(steps))
+        .map(|part| (x + part * (to_x - x), y + part * (to_y - y)))
+        .collect()
 }
 
 struct Placer<'a> {

@@ -4,7 +4,9 @@ use std::collections::BTreeMap;
 
 use serde::{Deserialize, Serialize};
 
+use super::catalogue;
 use super::entry::Entry;
+use super::id::AnyId;
 use super::show::{self, Shown};
 use super::unit::{self, Unit};
 
@@ -77,6 +79,21 @@ impl Units {
         }
     }
 
+    /// Picks the next unit of the set for a quantity shown as `si`, after the last one none again.
+    pub fn pick_next(&mut self, id: AnyId, si: f64) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        let own = |unit: &&'static Unit| self.set.holds(unit) && !unit.symbol.is_empty();
+        let choices: Vec<&'static Unit> = units_of(entry).into_iter().filter(own).collect();
+        let now = self.unit_for(entry, si);
+        let place = choices.iter().position(|unit| *unit == now);
+        match place.and_then(|place| choices.get(place + 1)).or(choices.first()) {
+            Some(next) if choices.len() > 1 => {
+                self.picks.insert(id.name().to_owned(), next.symbol.to_owned());
+            }
+            _ => {}
+        }
+    }
+
     /// A value in words, three significant figures: `830 Pa`.
     pub fn show(&self, entry: &Entry, si: f64) -> Shown {
         Shown::new(entry, si, self.unit_for(entry, si))
@@ -95,9 +112,9 @@ impl Units {
         Ok(Shown::new(entry, si, unit))
     }
 
-    /// Two ends in one unit: `0.790 to 0.870 kPa`.
-    pub fn show_range(&self, entry: &Entry, low: f64, high: f64) -> String {
-        let unit = self.unit_for(entry, if low.abs() > high.abs() { low } else { high });
+    /// The ends of a range in the unit its middle value is shown in: `790 to 870 Pa`.
+    pub fn show_range(&self, entry: &Entry, (low, si, high): (f64, f64, f64)) -> String {
+        let unit = self.unit_for(entry, si);
         show::span(entry, low, high, unit)
     }
 

@@ -82,3 +82,8 @@ pub fn si_unit(dimension: Dimension) -> &'static Unit {
         })
         .unwrap_or(&UNITS[0])
 }
+
+/// Whether a word is the symbol of a unit of any dimension, as shown.
+pub fn is_symbol(word: &str) -> bool {
+    !word.is_empty() && UNITS.iter().any(|unit| unit.symbol == word)
+}

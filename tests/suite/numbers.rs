@@ -270,8 +270,9 @@ fn sets_and_picks() {
 fn ranges_and_spreads_in_one_unit() {
     let units = Units::default();
     let pressure = entry("ground-pressure");
-    assert_eq!(units.show_range(pressure, 790.0, 870.0), "790 to 870 Pa");
-    assert_eq!(units.show_range(pressure, 790.0, 1870.0), "0.790 to 1.87 kPa");
+    assert_eq!(units.show_range(pressure, (790.0, 830.0, 870.0)), "790 to 870 Pa");
+    assert_eq!(units.show_range(pressure, (790.0, 1330.0, 1870.0)), "0.790 to 1.87 kPa");
+    assert_eq!(units.show_range(pressure, (790.0, 930.0, 1070.0)), "790 to 1070 Pa");
     assert_eq!(units.show_spread(entry("track-width"), 0.09, 0.002), "90.0 ± 2.0 mm");
     assert_eq!(units.show_spread(entry("restitution"), 0.25, 0.05), "0.250 ± 0.050");
     assert_eq!(units.show_spread(pressure, 830.0, 0.4), "830.0 ± 0.4 Pa");
@@ -281,7 +282,7 @@ fn ranges_and_spreads_in_one_unit() {
     assert_eq!(units.show_spread(counts, 6412.0, 5.0), "6412 ± 5");
     assert_eq!(units.show_spread(counts, 0.0, 0.2), "0.00 ± 0.20");
     assert_eq!(units.show_spread(counts, 1.5, 0.0), "1.50 ± 0.00");
-    assert_eq!(units.show_range(pressure, f64::NAN, 870.0), "not a number");
+    assert_eq!(units.show_range(pressure, (f64::NAN, 830.0, 870.0)), "not a number");
     assert_eq!(units.show_spread(pressure, 830.0, f64::NAN), "not a number");
 }
 

@@ -62,8 +62,9 @@ fn answer<'a>(id: AnyId, line: usize, page: Page<'a>) -> Element<'a, Message> {
     match value {
         Value::Known(known) => {
             stack = stack.push(number(entry, known.si, page));
-            stack = stack
-                .push(text(sure(entry, id, page)).size(size::SMALL).style(theme::soft).width(Fill));
+            stack = stack.push(
+                text(sure(entry, known.si, page)).size(size::SMALL).style(theme::soft).width(Fill),
+            );
             for caution in &known.cautions {
                 stack = stack.push(
                     text(caution.clone()).size(size::SMALL).style(theme::warning).width(Fill),
@@ -103,7 +104,10 @@ fn number<'a>(entry: &'static Entry, si: f64, page: Page<'a>) -> Element<'a, Mes
         });
     row![
         text(shown.number).size(size::ANSWER).font(BOLD),
-        text(shown.unit.symbol).size(size::BODY),
+        (!shown.unit.symbol.is_empty()).then(|| {
+            pressable(Kind::Word, text(shown.unit.symbol).size(size::BODY))
+                .on_press(Message::NextUnit(entry.id))
+        }),
         was,
     ]
     .spacing(UNIT)
@@ -116,10 +120,11 @@ fn differs(before: f64, after: f64) -> bool {
 }
 
 /// The range the spreads leave, in words.
-fn sure(entry: &'static Entry, id: AnyId, page: Page<'_>) -> String {
-    match page.desk.outcome.range(id) {
+fn sure(entry: &'static Entry, si: f64, page: Page<'_>) -> String {
+    match page.desk.outcome.range(entry.id) {
         Some(range) => {
-            format!("Could be {}.", page.settings.units.show_range(entry, range.low, range.high))
+            let ends = (range.low, si, range.high);
+            format!("Could be {}.", page.settings.units.show_range(entry, ends))
         }
         None => "No spread: none of your numbers for this says how sure it is.".to_owned(),
     }

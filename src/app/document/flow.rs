@@ -7,6 +7,7 @@ use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, ITALIC, LEADING, REGULAR, SEMIBOLD};
 use crate::app::widget::formula;
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::app::widget::symbol::unbroken;
 use crate::lesson::{Span, Style, Target};
 use crate::quantity::catalogue;
 
@@ -47,7 +48,7 @@ fn rich<'a>(spans: &'a [Span], size: f32) -> Element<'a, Message> {
         .iter()
         .map(|part| match part {
             Span::Text { text, style } => {
-                span(text.as_str()).font(font(*style)).strikethrough(style.strikethrough)
+                span(unbroken(text)).font(font(*style)).strikethrough(style.strikethrough)
             }
             _ => span("\n"),
         })
@@ -77,13 +78,17 @@ fn pieces<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Messa
     for part in spans {
         match part {
             Span::Text { text: words, style } => {
-                for (place, word) in words.split(' ').enumerate() {
+                for (place, word) in unbroken(words).split(' ').enumerate() {
                     if place > 0 {
                         close(&mut lines, &mut piece);
                     }
                     if !word.is_empty() {
                         piece.atoms.push(
-                            text(word).font(font(*style)).size(size).line_height(LEADING).into(),
+                            text(word.to_owned())
+                                .font(font(*style))
+                                .size(size)
+                                .line_height(LEADING)
+                                .into(),
                         );
                     }
                 }

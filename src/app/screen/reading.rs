@@ -53,6 +53,8 @@ pub enum Action {
     None,
     /// A number is being changed.
     Field(field::Event),
+    /// A number is to be shown in its next unit.
+    NextUnit(AnyId),
     /// Another lesson.
     Lesson(String),
     /// A page on the web.
@@ -128,6 +130,7 @@ impl Reading {
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
             }
+            page::Message::NextUnit(id) => return Action::NextUnit(id),
             page::Message::Follow(target) => return self.follow(target),
         }
         Action::None

@@ -66,13 +66,13 @@ fn card<'a>(
             entry.map_or_else(String::new, |entry| settings.units.show(entry, margin).to_string());
         text(shown).size(size::ANSWER).font(BOLD)
     });
-    let range = finding.range.zip(catalogue::find(finding.limit.margin.name())).map(
-        |((low, high), entry)| {
-            text(format!("could be {}", settings.units.show_range(entry, low, high)))
-                .size(size::SMALL)
-                .style(theme::soft)
-        },
-    );
+    let range =
+        finding.range.zip(finding.margin).zip(catalogue::find(finding.limit.margin.name())).map(
+            |(((low, high), margin), entry)| {
+                let shown = settings.units.show_range(entry, (low, margin, high));
+                text(format!("could be {shown}")).size(size::SMALL).style(theme::soft)
+            },
+        );
     let compared = compared(&finding, desk, settings);
     let lesson = lessons.iter().find(|lesson| lesson.id == finding.limit.lesson);
     container(

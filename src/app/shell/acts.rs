@@ -60,6 +60,10 @@ impl App {
         match reading.update(message, &self.settings) {
             reading::Action::None => Task::none(),
             reading::Action::Field(event) => self.field(&event),
+            reading::Action::NextUnit(id) => {
+                let si = self.desk.outcome.values.si(id).unwrap_or_default();
+                self.with_settings(|settings| settings.units.pick_next(id, si))
+            }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Run(task) => task.map(Message::Reading),
@@ -314,7 +318,9 @@ impl App {
                 self.save_settings();
                 self.after_save.take().map_or_else(Task::none, |next| self.proceed(next))
             }
-            Err(SaveError::ChangedOnDisk { .. }) => self.ask(Question::ChangedOnDisk),
+            Err(SaveError::ChangedOnDisk { .. }) => {
+                self.ask(Question::ChangedOnDisk { unsaved: true })
+            }
             Err(error) => self.ask(Question::Told(error.to_string())),
         }
     }
@@ -327,14 +333,16 @@ impl App {
         }
     }
 
-    /// Back at the window: has another program changed the file meanwhile?
+    /// Back at the window: has another program changed the file meanwhile? Asked once a change.
     pub(super) fn look_at_file(&mut self) -> Task<Message> {
-        let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp.as_ref()) else {
+        let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp) else {
             return Task::none();
         };
         match Stamp::on_disk(path) {
-            Ok(Some(now)) if now != *stamp && self.question.is_none() => {
-                self.ask(Question::ChangedOnDisk)
+            Ok(Some(now)) if now != stamp && self.seen != Some(now) && self.question.is_none() => {
+                self.seen = Some(now);
+                let unsaved = self.desk.history.is_changed_since_save();
+                self.ask(Question::ChangedOnDisk { unsaved })
             }
             _ => Task::none(),
         }

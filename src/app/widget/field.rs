@@ -1,6 +1,6 @@
 //! A number to change: label, symbol, field with unit, slider and step keys.
 
-use iced::widget::{column, row, slider, text, text_input};
+use iced::widget::{Row, column, row, slider, text, text_input};
 use iced::{Center, Element, Fill, Length};
 
 use super::pressable::{Kind, pressable};
@@ -11,6 +11,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
 use crate::quantity::{AnyId, Entry, catalogue, unusual};
 use crate::rules::{Origin, Value};
+use crate::sheet::{Edit, presets};
 
 /// Something done to a field.
 #[derive(Debug, Clone)]
@@ -32,6 +33,8 @@ pub enum Act {
     Slid(f64),
     /// One step, or ten.
     Stepped(Step),
+    /// A row of a table of presets is taken.
+    Preset(Edit),
     /// The gesture is over.
     Settled,
 }
@@ -48,6 +51,7 @@ pub fn perform(event: &Event, desk: &mut Desk, settings: &Settings) {
                 desk.moved_to(place, *id, si, &settings.units);
             }
         }
+        Act::Preset(edit) => desk.preset(edit),
         Act::Settled => desk.settled(),
     }
 }
@@ -97,6 +101,7 @@ pub fn full<'a>(
         .spacing(UNIT)
         .align_y(Center),
         slide(entry, desk, &event),
+        ready_made(entry, &event),
         note(words, style),
     ]
     .spacing(UNIT / 2.0)
@@ -120,6 +125,39 @@ pub fn compact<'a>(
     ]
     .spacing(2)
     .into()
+}
+
+/// The rows of the tables that fill this quantity and no other.
+fn ready_made<'a>(
+    entry: &'static Entry,
+    event: &(impl Fn(Act) -> Event + Clone + 'static),
+) -> Option<Element<'a, Event>> {
+    let fills =
+        |row: &&'static presets::Row| matches!(row.values.as_slice(), [(id, _)] if *id == entry.id);
+    let rows: Vec<Element<'a, Event>> = presets::tables()
+        .iter()
+        .flat_map(|table| &table.rows)
+        .filter(fills)
+        .map(|row| {
+            pressable(Kind::Plain, text(short(&row.label)).size(size::SMALL))
+                .padding([4, 8])
+                .on_press(event(Act::Preset(row.edit())))
+                .into()
+        })
+        .collect();
+    (!rows.is_empty()).then(|| {
+        Row::with_children(rows)
+            .spacing(UNIT)
+            .width(Fill)
+            .wrap()
+            .vertical_spacing(UNIT / 2.0)
+            .into()
+    })
+}
+
+/// The name of a row without what is said of it.
+fn short(label: &str) -> &str {
+    label.split([':', '(']).next().unwrap_or(label).trim_end()
 }
 
 fn event(place: &str, id: AnyId) -> impl Fn(Act) -> Event + Clone + 'static {

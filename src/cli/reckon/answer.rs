@@ -47,7 +47,8 @@ impl Answer {
         };
         let range = outcome
             .range(entry.id)
-            .map(|range| (range.low, range.high, units.show_range(entry, range.low, range.high)));
+            .map(|range| (range.low, known.si, range.high))
+            .map(|ends| (ends.0, ends.2, units.show_range(entry, ends)));
         let assumed = working::assumed(entry.id, &outcome.values);
         let cautions = working::cautions(entry.id, &outcome.values);
         let Known { si, origin, .. } = *known;

@@ -28,8 +28,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .headline(),
     Entry::found(Topic::Pressure, BALANCE_MARGIN, "margin before one end lifts", r"M_b", "A sixth of the contact length over the offset of the load.")
         .headline(),
-    Entry::found(Topic::Pressure, LARGEST_MASS_MEAN, "largest mass by mean pressure", r"m_{\mathrm{mean}}", "The mass at which the mean pressure reaches what the ground holds, same tracks, same balance.")
+    Entry::found(Topic::Pressure, LARGEST_MASS_MEAN, "largest mass here (mean)", r"m_{\mathrm{mean}}", "The mass at which the mean pressure reaches what the ground holds, same tracks, same balance.")
         .headline(),
-    Entry::found(Topic::Pressure, LARGEST_MASS, "largest mass this ground carries (worst end)", r"m_{\mathrm{max}}", "The mass at which the low end reaches what the ground holds, same tracks, same balance.")
+    Entry::found(Topic::Pressure, LARGEST_MASS, "largest mass here (worst end)", r"m_{\mathrm{max}}", "The mass at which the low end reaches what the ground holds, same tracks, same balance.")
         .headline(),
 ];

@@ -52,13 +52,13 @@ fn speeds_and_stops() -> Vec<Rule> {
             .title("A steady stop goes at half the speed on average")
             .formula(r"\q{stop-time} = \dfrac{2 \, \q{stop-distance}}{\q{impact-speed}}")
             .assumes(STEADY)
-            .holds("A crush or skid at near steady force; a spring stop takes a little longer.")
+            .holds("A crush or skid at near steady force; a straight spring takes about a fifth less.")
             .source("OpenStax, University Physics Volume 1, section 3.4"),
         Rule::new(STOP_DISTANCE, (STOP_TIME, IMPACT_SPEED), impact::stop_distance)
             .title("A steady stop goes at half the speed on average")
             .formula(r"\q{stop-distance} = \dfrac{\q{impact-speed} \cdot \q{stop-time}}{2}")
             .assumes(STEADY)
-            .holds("A crush or skid at near steady force; a spring stop needs a little more.")
+            .holds("A crush or skid at near steady force; a straight spring needs about a quarter more.")
             .source("OpenStax, University Physics Volume 1, section 3.4"),
     ]
 }

@@ -1,8 +1,8 @@
 //! What lies over a plot: its words, what the pointer reads, and the dot being dragged.
 
 use iced::mouse::{self, Cursor, Interaction};
-use iced::widget::canvas::{self, Action, Frame, Geometry, Path, Program, Stroke, Text};
-use iced::{Event, Point, Rectangle, Renderer, Theme, alignment, touch};
+use iced::widget::canvas::{Action, Frame, Geometry, Path, Program, Stroke, Text};
+use iced::{Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
 
 use super::READING;
 use crate::app::theme::{REGULAR, SEMIBOLD, ink, size};
@@ -165,9 +165,10 @@ impl Overlay<'_> {
         let ink = ink(theme);
         let (value, _) = layout.from_screen(self.spec, (x, y));
         let plot = layout.plot;
+        // The software renderer repaints what a shape covers, and a bare line covers nothing.
         let hairline =
-            Path::line(Point::new(x, plot.y + READING), Point::new(x, plot.bottom() + READING));
-        frame.stroke(&hairline, Stroke::default().with_color(ink.soft).with_width(1.0));
+            Path::rectangle(Point::new(x - 0.5, plot.y + READING), Size::new(1.0, plot.height));
+        frame.fill(&hairline, ink.soft);
         let axis = &self.spec.x;
         let at = axis.entry.label;
         let shown = crate::quantity::Units::default()
@@ -185,17 +186,12 @@ impl Overlay<'_> {
         }
         frame.fill_text(Text {
             content: words,
-            position: Point::new(bounds_right(layout), READING / 2.0),
+            // From its upper left corner: the renderer repaints to the right of it and below.
+            position: Point::new(2.0, 2.0),
             color: ink.text,
             size: size::SMALL.into(),
             font: SEMIBOLD,
-            align_x: iced::widget::text::Alignment::Right,
-            align_y: alignment::Vertical::Center,
-            ..canvas::Text::default()
+            ..Text::default()
         });
     }
-}
-
-fn bounds_right(layout: &Layout) -> f32 {
-    layout.plot.right()
 }

@@ -135,13 +135,16 @@ fn total(desk: &Desk, settings: &Settings) -> String {
             .map_or_else(String::new, |entry| settings.units.show(entry, si).to_string())
     };
     let length = |si| show(CG_HEIGHT.any(), si);
+    let towards = |si: f64, ahead: &str, behind: &str| {
+        format!("{} {}", length(si.abs()), if si < 0.0 { behind } else { ahead })
+    };
     let parts = &desk.tally.parts;
     let sum = format!("The parts add up to {}", show(MASS.any(), parts.mass));
     match desk.tally.cg {
         Some([forward, left, up]) => format!(
-            "{sum}; centre of gravity {} forward, {} left, {} up.",
-            length(forward),
-            length(left),
+            "{sum}; centre of gravity {}, {}, {} up.",
+            towards(forward, "forward", "back"),
+            towards(left, "left", "right"),
             length(up)
         ),
         None => format!("{sum}; the centre of gravity needs the places of all heavy parts."),
