@@ -57,6 +57,18 @@ fn tab_goes_through_every_control_of_every_screen_in_order_and_keeps_it_in_view(
 }
 
 #[test]
+fn one_key_passes_the_rail() {
+    let mut rig = Rig::fresh();
+    for place in screens() {
+        rig.send(Message::Go(place.clone()));
+        rig.key(Named::F6, NONE);
+        let at = rig.focused().unwrap_or_else(|| panic!("{place:?}: nothing has the focus"));
+        let first = rig.controls().into_iter().find(|control| control.bounds.x > 250.0);
+        assert_eq!(Some(at.bounds), first.map(|control| control.bounds), "{place:?}");
+    }
+}
+
+#[test]
 fn whatever_answers_the_pointer_takes_the_focus_too() {
     let mut rig = Rig::fresh();
     let points: Vec<Point> = (0..WIDE.height as u16)

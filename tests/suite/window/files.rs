@@ -112,7 +112,8 @@ fn a_file_changed_by_another_program_is_not_written_over_unasked() {
     file(&folder, "cart.toml", &theirs);
     widen(&mut rig, "75 mm");
     rig.send(Message::Save);
-    assert_eq!(rig.app.question, Some(Question::ChangedOnDisk));
+    let changed = Some(Question::ChangedOnDisk { unsaved: true });
+    assert_eq!(rig.app.question, changed);
     let on_disk = || fs::read_to_string(folder.path().join("cart.toml")).unwrap();
     assert_eq!(on_disk(), theirs);
     rig.click("Do nothing");
@@ -120,7 +121,12 @@ fn a_file_changed_by_another_program_is_not_written_over_unasked() {
     assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("75 mm"));
 
     rig.send(Message::Returned);
-    assert_eq!(rig.app.question, Some(Question::ChangedOnDisk), "seen on coming back as well");
+    assert_eq!(rig.app.question, changed, "seen on coming back as well");
+    rig.click("Do nothing");
+    rig.send(Message::Returned);
+    assert_eq!(rig.app.question, None, "asked once a change");
+    rig.send(Message::Save);
+    assert_eq!(rig.app.question, changed, "and before each save");
     rig.click("Write over it");
     assert_eq!(on_disk(), CART.replace("70 mm", "75 mm"));
     assert!(!rig.app.desk.history.is_changed_since_save());
@@ -138,6 +144,19 @@ fn a_file_changed_by_another_program_can_be_read_again() {
     rig.click("Read the file, drop my changes");
     assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("60 mm"));
     assert_eq!(rig.app.title(), "Cart – Heftwise");
+}
+
+#[test]
+fn with_nothing_to_lose_a_changed_file_is_read_again_with_one_press() {
+    let folder = folder();
+    let mut rig = with_file(&folder, CART);
+    rig.send(Message::Returned);
+    assert_eq!(rig.app.question, None, "the file is as it was");
+    file(&folder, "cart.toml", &CART.replace("70 mm", "60 mm"));
+    rig.send(Message::Returned);
+    assert_eq!(rig.app.question, Some(Question::ChangedOnDisk { unsaved: false }));
+    rig.key(iced::keyboard::key::Named::Enter, iced::keyboard::Modifiers::empty());
+    assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("60 mm"));
 }
 
 #[test]

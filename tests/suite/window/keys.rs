@@ -68,6 +68,7 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
         assert_eq!(asks(key, modifiers), some(message), "{letter} with {modifiers:?}");
     }
     assert_eq!(asks(Key::Named(Named::F1), NONE), some(Message::KeysTurned));
+    assert_eq!(asks(Key::Named(Named::F6), NONE), some(Message::FocusPage));
     let turn = |back| some(Message::Turn { back });
     assert_eq!(asks(Key::Named(Named::ArrowLeft), Modifiers::ALT), turn(true));
     assert_eq!(asks(Key::Named(Named::ArrowRight), Modifiers::ALT), turn(false));
