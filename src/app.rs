@@ -3,11 +3,11 @@
 pub mod block;
 pub mod desk;
 mod document;
-mod files;
+pub mod files;
 mod focus;
-mod keys;
-mod page;
-mod question;
+pub mod keys;
+pub mod page;
+pub mod question;
 mod rail;
 pub mod screen;
 pub mod settings;
@@ -15,7 +15,7 @@ pub mod shell;
 mod strip;
 pub mod theme;
 mod watch;
-mod widget;
+pub mod widget;
 
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;

@@ -23,4 +23,5 @@ mod sheet_history;
 mod sheet_sums;
 mod study;
 mod units;
+mod window;
 mod working;

@@ -79,11 +79,11 @@ impl BuildSheet {
         });
         let page = column![
             text("Build sheet").size(size::TITLE).font(BOLD),
-            about(desk),
-            reports(desk),
+            // One place for both: a report that comes or goes must not take the focus from a field
+            // further down.
+            column![about(desk), reports(desk)].spacing(3.0 * UNIT),
             self.finder(),
-            nothing,
-            Column::with_children(topics).spacing(3.0 * UNIT),
+            column![nothing, Column::with_children(topics).spacing(3.0 * UNIT)],
             self.find.trim().is_empty().then(|| parts::view(desk, settings)),
         ]
         .spacing(3.0 * UNIT)

@@ -173,7 +173,7 @@ impl App {
 
     /// Settings are never worth stopping for, so a folder that cannot be written is let be.
     fn save_settings(&mut self) {
-        if let (Place::Lesson(_), Some(reading)) = (&self.place, &self.reading) {
+        if let Some(reading) = &self.reading {
             self.settings.place = reading.offset;
         }
         let _ = self.settings.save(&self.folders.settings);
@@ -217,6 +217,7 @@ impl App {
         self.forget_recovery();
         self.desk = desk;
         self.kept = self.desk.revision();
+        self.recovered = None;
         if let Some(reading) = &mut self.reading {
             reading.forget_drawn();
         }
@@ -264,13 +265,19 @@ impl App {
         match (text.trim().is_empty(), saving) {
             (true, _) => self.ask(Question::Path { saving, text }),
             (false, false) => self.open(path),
-            (false, true) if path.exists() && self.desk.path.as_deref() != Some(path) => {
-                self.ask(Question::Told(format!(
-                    "There is a file at {} already. Save under another name.",
-                    path.display()
-                )))
-            }
-            (false, true) => self.save_at(&files::with_ending(path.to_owned())),
+            (false, true) => self.save_new(&files::with_ending(path.to_owned())),
+        }
+    }
+
+    /// Saves at a path typed, where no dialog has asked before a file is written over.
+    fn save_new(&mut self, path: &Path) -> Task<Message> {
+        if path.exists() && self.desk.path.as_deref() != Some(path) {
+            self.ask(Question::Told(format!(
+                "There is a file at {} already. Save under another name.",
+                path.display()
+            )))
+        } else {
+            self.save_at(path)
         }
     }
 
