@@ -3,10 +3,19 @@
 //! Each function's doc comment gives its formula, units, range and published source. Nothing here
 //! knows the names of quantities, holds state or speaks to people.
 
+pub mod balance;
+pub mod drive;
+pub mod electrics;
+pub mod heat;
 pub mod impact;
+pub mod motion;
 pub mod pressure;
 pub mod running_gear;
+pub mod structure;
+pub mod traction;
+pub mod turning;
 pub mod weight;
+pub mod whole;
 
 /// Why a formula has no answer for the numbers it was given.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

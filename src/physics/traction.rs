@@ -1,0 +1,1 @@
+//! How soft ground carries, drags and grips.

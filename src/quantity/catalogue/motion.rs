@@ -1,0 +1,5 @@
+//! Force, power, speed and stopping.
+
+use crate::quantity::Entry;
+
+pub(super) const ENTRIES: &[Entry] = &[];
