@@ -6,6 +6,7 @@
     reason = "a test may be blunt: what it trips over is its own failure"
 )]
 
+mod arguments;
 mod commands;
 mod imports;
 mod lesson_problems;
