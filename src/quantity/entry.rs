@@ -52,8 +52,22 @@ pub enum Topic {
 
 impl Topic {
     /// Every topic, in the order of the build sheet.
-    pub const ALL: [Self; 14] =
-        [Self::Machine, Self::RunningGear, Self::Ground, Self::Pressure, Self::Impact, Self::Traction, Self::Motion, Self::Turning, Self::Balance, Self::Structure, Self::Drive, Self::Electrics, Self::Heat, Self::Whole];
+    pub const ALL: [Self; 14] = [
+        Self::Machine,
+        Self::RunningGear,
+        Self::Ground,
+        Self::Pressure,
+        Self::Impact,
+        Self::Traction,
+        Self::Motion,
+        Self::Turning,
+        Self::Balance,
+        Self::Structure,
+        Self::Drive,
+        Self::Electrics,
+        Self::Heat,
+        Self::Whole,
+    ];
 
     /// The table of the build file: `running-gear`.
     pub fn key(self) -> &'static str {
