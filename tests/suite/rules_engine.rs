@@ -4,11 +4,12 @@ mod cautions;
 mod examples;
 mod laws;
 mod numbers;
+mod soft_ground;
 mod table;
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
-    ground::*, impact::*, machine::*, running_gear::*, traction::*,
+    ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
 };
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
@@ -49,7 +50,7 @@ const ON_SOFT_GROUND: &[(AnyId, f64)] = &[
     (SLIDING_COEFFICIENT.any(), 0.25),
     (TOW_TEST_PULL.any(), 10.0),
     (TOW_TEST_MASS.any(), 6.4),
-    (GROUND_SPEED.any(), 1.0),
+    (DRIVING_SPEED.any(), 1.0),
     (THROWN_FLOW.any(), 0.5),
     (THROW_SPEED.any(), 3.0),
     (ROAD_WHEELS_PER_TRACK.any(), 4.0),

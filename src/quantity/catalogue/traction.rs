@@ -51,7 +51,6 @@ pub const SLIDE_ACCELERATION: Id<Acceleration> = Id::new("slide-acceleration");
 pub const SLIDE_UP_DECELERATION: Id<Acceleration> = Id::new("slide-up-deceleration");
 pub const ROLLING_RESISTANCE: Id<Force> = Id::new("rolling-resistance");
 pub const RUT_ROLLING_COEFFICIENT: Id<Ratio> = Id::new("rut-rolling-coefficient");
-pub const GROUND_SPEED: Id<Speed> = Id::new("ground-speed");
 pub const PAVED_ROLLING_COEFFICIENT: Id<Ratio> = Id::new("paved-rolling-coefficient");
 pub const SNOW_FINAL_DENSITY: Id<Density> = Id::new("snow-final-density");
 pub const SNOW_RUT: Id<Length> = Id::new("snow-rut");
@@ -122,8 +121,6 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Traction, ROLLING_RESISTANCE, "rolling resistance", r"R_r", "How hard ground and running gear hold the machine back, by the rolling coefficient.")
         .headline(),
     Entry::found(Traction, RUT_ROLLING_COEFFICIENT, "rolling coefficient by rut depth (tyres)", r"c_z", "A rule of thumb of earthmoving for the rolling coefficient of large tyres that sink in."),
-    Entry::given(Traction, GROUND_SPEED, "speed over the ground", "v_g", "How fast the machine goes over the ground.")
-        .usual(0.0, 30.0),
     Entry::found(Traction, PAVED_ROLLING_COEFFICIENT, "rolling coefficient on pavement", r"c_v", "The rolling coefficient of car tyres on a paved road, which grows with speed."),
     // What it can push with, by friction
     Entry::given(Traction, DRIVEN_SHARE, "share of the load on driven gear", r"s_d", "How much of the weight stands on tracks or wheels that drive.")

@@ -3,7 +3,7 @@
 use super::thrust::NO_PERMISSION;
 use crate::physics::traction::{climb, resistance};
 use crate::physics::weight;
-use crate::quantity::catalogue::{ground::*, machine::*, running_gear::*, traction::*};
+use crate::quantity::catalogue::{ground::*, machine::*, motion::*, running_gear::*, traction::*};
 use crate::quantity::{Acceleration, Angle, Force, Mass, Ratio};
 use crate::rules::{Caution, Fault, Maybe, Origin, Rule};
 
@@ -120,9 +120,9 @@ fn rolling() -> Vec<Rule> {
             .assumes(&["Large tyres, as on dump trucks."])
             .holds("Haul roads and fills; a rule of thumb, and small tyres do worse in a rut as deep.")
             .source("Rule of civil-engineering handbooks for haul units: 40 lb per short ton, 30 lb more per inch of tyre penetration"),
-        Rule::new(PAVED_ROLLING_COEFFICIENT, (GROUND_SPEED,), resistance::coefficient_on_pavement)
+        Rule::new(PAVED_ROLLING_COEFFICIENT, (DRIVING_SPEED,), resistance::coefficient_on_pavement)
             .title("On pavement it grows with speed")
-            .formula(r"\q{paved-rolling-coefficient} = 0.01 \cdot \left( 1 + \dfrac{\q{ground-speed}}{147 \, \text{ft/s}} \right)")
+            .formula(r"\q{paved-rolling-coefficient} = 0.01 \cdot \left( 1 + \dfrac{\q{driving-speed}}{147 \, \text{ft/s}} \right)")
             .assumes(&["Car tyres, well filled."])
             .holds("Paved roads at road speeds.")
             .source("F. L. Mannering, S. S. Washburn, Principles of Highway Engineering and Traffic Analysis, chapter 2"),

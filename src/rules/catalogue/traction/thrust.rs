@@ -5,7 +5,7 @@ use crate::physics::Impossible;
 use crate::physics::traction::band::{self, Ground};
 use crate::physics::traction::{climb, resistance, thrust};
 use crate::quantity::catalogue::{
-    ground::*, machine::*, pressure::*, running_gear::*, traction::*,
+    ground::*, machine::*, motion::*, pressure::*, running_gear::*, traction::*,
 };
 use crate::quantity::{Angle, Area, Force, Measure, Pressure, Ratio};
 use crate::rules::{Caution, Origin, Rule, Values};
@@ -249,9 +249,9 @@ fn climbs() -> Vec<Rule> {
 }
 
 fn thrown() -> Rule {
-    Rule::new(THROWN_THRUST, (THROWN_FLOW, THROW_SPEED, GROUND_SPEED), thrust::of_thrown)
+    Rule::new(THROWN_THRUST, (THROWN_FLOW, THROW_SPEED, DRIVING_SPEED), thrust::of_thrown)
         .title("Throwing stuff back pushes the machine on")
-        .formula(r"\q{thrown-thrust} = \q{thrown-flow} \cdot (\q{throw-speed} - \q{ground-speed})")
+        .formula(r"\q{thrown-thrust} = \q{thrown-flow} \cdot (\q{throw-speed} - \q{driving-speed})")
         .assumes(&[
             "What is thrown was at rest on the ground, and leaves straight back along the ground: what flies up or sideways pushes less.",
             "The throw is no faster than belt or paddle; the power for it comes on top of the push.",
@@ -260,7 +260,7 @@ fn thrown() -> Rule {
         .holds("Loose or liquid ground at speed, where a machine half floats on what it throws.")
         .source("Momentum of a steady stream, OpenStax, College Physics 2e, section 8.2")
         .cautions(&[Caution {
-            when: |values| values.si(THROW_SPEED) < values.si(GROUND_SPEED),
+            when: |values| values.si(THROW_SPEED) < values.si(DRIVING_SPEED),
             says: "The machine outruns its own throw, which then holds it back.",
         }])
 }

@@ -1,6 +1,6 @@
 //! Grip, sliding and rolling by coefficients.
 
-use heftwise::quantity::catalogue::{ground::*, machine::*, traction::*};
+use heftwise::quantity::catalogue::{ground::*, machine::*, motion::*, traction::*};
 
 use super::super::unit::{DEG, INCH, MPH};
 use super::super::{Case, Expect::Found, check, read};
@@ -9,7 +9,7 @@ const CASES: &[Case] = &[
     read(
         "rolling-speed-2000lb-70mph",
         0.001,
-        &[(GROUND_SPEED.any(), 70.0 * MPH)],
+        &[(DRIVING_SPEED.any(), 70.0 * MPH)],
         &[Found(PAVED_ROLLING_COEFFICIENT.any(), 33.97 / 2000.0)],
         "F. L. Mannering, S. S. Washburn, Principles of Highway Engineering and Traffic Analysis, chapter 2, example on maximum grade; read as quoted at essaywritingpros.com/2023/05/16/grade-resistance",
         "Printed. Paved road.",
@@ -17,7 +17,7 @@ const CASES: &[Case] = &[
     read(
         "rolling-speed-2600lb-60mph",
         0.001,
-        &[(GROUND_SPEED.any(), 60.0 * MPH)],
+        &[(DRIVING_SPEED.any(), 60.0 * MPH)],
         &[Found(PAVED_ROLLING_COEFFICIENT.any(), 41.57 / 2600.0)],
         "F. L. Mannering, S. S. Washburn, Principles of Highway Engineering and Traffic Analysis, chapter 2 problem (2600-lb car, 5 % grade); read with a worked answer at partnerperformance.uonbi.ac.ke/preguntia/14583066",
         "Printed answer 41.565 lb; the same page prints 41.656 one line later (digits swapped).",
