@@ -5,7 +5,7 @@
 //! once stronger by `1 + d`. Source: common practice, no published source; resistance on loose
 //! ground is carried as a range of 30 to 50 % either way.
 
-use uom::si::f64::{Force, Length, Ratio};
+use uom::si::f64::{Force, Length, Pressure, Ratio};
 use uom::si::ratio::ratio;
 
 /// Which end of the band.
@@ -47,6 +47,16 @@ pub fn wheel_sinkage(sinkage: Length, exponent: f64, doubt: Ratio, ground: Groun
 /// Compaction resistance of a rigid wheel under the same load, `R f^(−1/(2n+1))`.
 pub fn wheel_compaction(force: Force, exponent: f64, doubt: Ratio, ground: Ground) -> Force {
     force * ground.factor(doubt).powf(-1.0 / (2.0 * exponent + 1.0))
+}
+
+/// What a ground carries at a depth, which goes with the strength, `p f`.
+pub fn carried(pressure: Pressure, doubt: Ratio, ground: Ground) -> Pressure {
+    pressure * ground.factor(doubt)
+}
+
+/// Resistance that a looser ground makes larger: `R (2 − f)`, more by the doubt on weaker ground.
+pub fn resistance(force: Force, doubt: Ratio, ground: Ground) -> Force {
+    force * (2.0 - ground.factor(doubt))
 }
 
 /// Thrust, which goes with the strength, `F f`.

@@ -1,5 +1,7 @@
 //! The steepest slope, by friction and by soft ground.
 
+use std::f64::consts::FRAC_PI_2;
+
 use uom::si::angle::radian;
 use uom::si::f64::{Acceleration, Angle, Force, Ratio};
 use uom::si::ratio::ratio;
@@ -31,7 +33,7 @@ pub fn holds(grip: Ratio) -> Angle {
 /// Source: J. Y. Wong, Theory of Ground Vehicles, chapter 2, thrust and resistance in balance.
 ///
 /// # Errors
-/// [`Impossible::AnySlope`] when thrust by cohesion alone outdoes the weight;
+/// [`Impossible::AnySlope`] when thrust outdoes the weight even straight up;
 /// [`Impossible::Stuck`] when the resistance outdoes it on any slope.
 pub fn on_soft_ground(
     from_cohesion: Force,
@@ -44,13 +46,14 @@ pub fn on_soft_ground(
     let per_load = (reached * driven_share * friction.tan()).get::<ratio>();
     let spare = ((reached * from_cohesion - resistance) / weight).get::<ratio>();
     let sine = spare / per_load.hypot(1.0);
-    if sine > 1.0 {
+    let slope = per_load.atan() + sine.clamp(-1.0, 1.0).asin();
+    if sine > 1.0 || slope >= FRAC_PI_2 {
         return Err(Impossible::AnySlope);
     }
-    if sine < -1.0 {
+    if sine < -1.0 || slope <= -FRAC_PI_2 {
         return Err(Impossible::Stuck);
     }
-    Ok(Angle::new::<radian>(per_load.atan() + sine.asin()))
+    Ok(Angle::new::<radian>(slope))
 }
 
 /// Acceleration by grip alone, uphill positive, `a = g (μ s cos θ − sin θ)`.

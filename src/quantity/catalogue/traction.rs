@@ -9,10 +9,13 @@ use crate::quantity::{
 
 pub const SINKING_WIDTH: Id<Length> = Id::new("sinking-width");
 pub const RUT_PRESSURE: Id<Pressure> = Id::new("rut-pressure");
+pub const RUT_PRESSURE_LOW: Id<Pressure> = Id::new("rut-pressure-low");
+pub const RUT_PRESSURE_HIGH: Id<Pressure> = Id::new("rut-pressure-high");
 pub const SINKAGE: Id<Length> = Id::new("sinkage");
 pub const SINKAGE_LOW: Id<Length> = Id::new("sinkage-low");
 pub const SINKAGE_HIGH: Id<Length> = Id::new("sinkage-high");
 pub const LOW_END_SINKAGE: Id<Length> = Id::new("low-end-sinkage");
+pub const LOW_END_SINKAGE_HIGH: Id<Length> = Id::new("low-end-sinkage-high");
 pub const COMPACTION_RESISTANCE: Id<Force> = Id::new("compaction-resistance");
 pub const COMPACTION_RESISTANCE_LOW: Id<Force> = Id::new("compaction-resistance-low");
 pub const COMPACTION_RESISTANCE_HIGH: Id<Force> = Id::new("compaction-resistance-high");
@@ -40,6 +43,7 @@ pub const DRAWBAR_COEFFICIENT: Id<Ratio> = Id::new("drawbar-coefficient");
 pub const PULL_WANTED: Id<Force> = Id::new("pull-wanted");
 pub const PUSH_NEEDED: Id<Force> = Id::new("push-needed");
 pub const SLIP_NEEDED: Id<Ratio> = Id::new("slip-needed");
+pub const SLIP_NEEDED_HIGH: Id<Ratio> = Id::new("slip-needed-high");
 pub const SOFT_CLIMB: Id<Angle> = Id::new("soft-climb");
 pub const SOFT_CLIMB_LOW: Id<Angle> = Id::new("soft-climb-low");
 pub const GRIP_PUSH: Id<Force> = Id::new("grip-push");
@@ -61,6 +65,8 @@ pub const SNOW_TRACTION_LOW: Id<Force> = Id::new("snow-traction-low");
 pub const SNOW_TRACTION_HIGH: Id<Force> = Id::new("snow-traction-high");
 pub const SNOW_RESISTANCE: Id<Force> = Id::new("snow-resistance");
 pub const SNOW_DRAWBAR_PULL: Id<Force> = Id::new("snow-drawbar-pull");
+pub const SNOW_DRAWBAR_PULL_LOW: Id<Force> = Id::new("snow-drawbar-pull-low");
+pub const SNOW_DRAWBAR_PULL_HIGH: Id<Force> = Id::new("snow-drawbar-pull-high");
 pub const SNOW_DRAWBAR_COEFFICIENT: Id<Ratio> = Id::new("snow-drawbar-coefficient");
 pub const THROWN_FLOW: Id<MassFlow> = Id::new("thrown-flow");
 pub const THROW_SPEED: Id<Speed> = Id::new("throw-speed");
@@ -97,12 +103,15 @@ pub(super) const ENTRIES: &[Entry] = &[
         .above_zero()
         .usual(0.01, 0.5),
     Entry::found(Traction, RUT_PRESSURE, "pressure the ground carries at a rut depth", r"p_r", "The even pressure at which this patch goes just as deep as the rut allowed."),
+    Entry::found(Traction, RUT_PRESSURE_LOW, "pressure carried at a rut depth, weaker ground", r"p_{r,\mathrm{low}}", "The same where the ground is weaker by the doubt."),
+    Entry::found(Traction, RUT_PRESSURE_HIGH, "pressure carried at a rut depth, stronger ground", r"p_{r,\mathrm{high}}", "The same where the ground is stronger by the doubt."),
     Entry::found(Traction, SINKAGE, "sinkage (mean)", "z", "How deep the tracks or skis go in under the mean pressure, by the table's ground.")
         .headline(),
     Entry::found(Traction, SINKAGE_LOW, "sinkage, firmer ground", r"z_{\mathrm{low}}", "How deep it goes in where the ground is stronger by the doubt."),
     Entry::found(Traction, SINKAGE_HIGH, "sinkage, weaker ground", r"z_{\mathrm{high}}", "How deep it goes in where the ground is weaker by the doubt.")
         .headline(),
     Entry::found(Traction, LOW_END_SINKAGE, "sinkage under the low end (worst)", r"z_{\mathrm{end}}", "How deep the end goes in that the load leans towards."),
+    Entry::found(Traction, LOW_END_SINKAGE_HIGH, "sinkage under the low end, weaker ground", r"z_{\mathrm{end},\mathrm{high}}", "The worst end on ground that is weaker by the doubt."),
     Entry::found(Traction, LOAD_PER_WHEEL, "load on one wheel", r"W_w", "What one wheel carries when all of them share alike.")
         .above_zero(),
     Entry::found(Traction, WHEEL_SINKAGE, "sinkage of a stiff wheel", r"z_w", "How deep one wheel goes in that does not squash.")
@@ -175,11 +184,14 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(0.0, 1.0)
         .units(&["%"], &["%"])
         .headline(),
+    Entry::found(Traction, SLIP_NEEDED_HIGH, "slip needed, weaker ground", r"i_{n,\mathrm{high}}", "The same where the ground is weaker by the doubt.")
+        .possible(0.0, 1.0)
+        .units(&["%"], &["%"]),
     Entry::found(Traction, SOFT_CLIMB, "steepest climb on soft ground", r"\theta_t", "The slope on which thrust at this slip just beats ruts and weight; a negative angle means not even the level.")
-        .possible(-180.0 * DEGREE, 180.0 * DEGREE)
+        .possible(-90.0 * DEGREE, 90.0 * DEGREE)
         .headline(),
     Entry::found(Traction, SOFT_CLIMB_LOW, "steepest climb, weaker ground", r"\theta_{t,\mathrm{low}}", "The same where the ground is weaker by the doubt.")
-        .possible(-180.0 * DEGREE, 180.0 * DEGREE),
+        .possible(-90.0 * DEGREE, 90.0 * DEGREE),
     Entry::given(Traction, THROWN_FLOW, "mass thrown back per second", r"\dot m", "How much mud, sand, snow or water the tracks or paddles throw straight back each second.")
         .usual(0.0, 50.0),
     Entry::given(Traction, THROW_SPEED, "speed of the throw", "u", "How fast it leaves backwards as seen from the machine: at most the speed of the belt or paddle.")
@@ -198,6 +210,10 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Traction, SNOW_RESISTANCE, "resistance of the snow", r"R_s", "How hard the snow holds back on the level."),
     Entry::found(Traction, SNOW_DRAWBAR_PULL, "drawbar pull on snow", r"F_{d,s}", "What is left to pull with after the snow and the slope; below zero it cannot keep going.")
         .possible(ANY.0, ANY.1),
+    Entry::found(Traction, SNOW_DRAWBAR_PULL_LOW, "drawbar pull on snow, weaker snow", r"F_{d,s,\mathrm{low}}", "The same where the surface is weaker, and holds back more, by the doubt.")
+        .possible(ANY.0, ANY.1),
+    Entry::found(Traction, SNOW_DRAWBAR_PULL_HIGH, "drawbar pull on snow, stronger snow", r"F_{d,s,\mathrm{high}}", "The same where the surface is stronger, and holds back less, by the doubt.")
+        .possible(ANY.0, ANY.1),
     Entry::found(Traction, SNOW_DRAWBAR_COEFFICIENT, "drawbar pull on snow over weight", r"c_{d,s}", "The drawbar pull on snow as a share of the weight.")
         .possible(ANY.0, ANY.1),
     Entry::found(Traction, ICE_GUIDE_THICKNESS, "ice: where a rough guide begins", r"h_{\mathrm{ice}}", "The thickness of clear ice at which a rough published guide for this weight begins. It does not say that ice is safe; no ice is."),
@@ -207,7 +223,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .whole()
         .usual(2.0, 10.0),
     Entry::found(Traction, ROAD_WHEELS, "road wheels in all", r"N_r", "The road wheels of all tracks.")
-        .above_zero(),
+        .above_zero()
+        .whole(),
     Entry::given(Traction, ROAD_WHEEL_DIAMETER, "road wheel diameter", r"D_r", "How tall one of the wheels is that press the track down.")
         .above_zero()
         .usual(0.01, 0.8),

@@ -96,7 +96,8 @@ proptest! {
         let weight = 100.0;
         let slope = climb::on_soft_ground(
             of(cohesion), of(friction), of(reached), of(share), of(weight), of(ruts)
-        ).unwrap().si();
+        );
+        let slope = slope.unwrap().si();
         let pushed = reached * (cohesion + share * weight * slope.cos() * friction.tan());
         let left: Force = thrust::drawbar_pull(of(pushed), of(ruts), of(weight * slope.sin()));
         prop_assert!(left.si().abs() < 1e-9 * weight);
@@ -232,6 +233,11 @@ fn the_weaker_ground_pulls_least() {
     let pull = |id| values.si(id).unwrap();
     assert!(pull(DRAWBAR_PULL_LOW) < pull(DRAWBAR_PULL));
     assert!(pull(DRAWBAR_PULL) < pull(DRAWBAR_PULL_HIGH));
+    assert!(pull(SNOW_DRAWBAR_PULL_LOW) < pull(SNOW_DRAWBAR_PULL));
+    assert!(pull(SNOW_DRAWBAR_PULL) < pull(SNOW_DRAWBAR_PULL_HIGH));
+    assert!(values.si(SLIP_NEEDED).unwrap() < values.si(SLIP_NEEDED_HIGH).unwrap());
+    assert!(values.si(RUT_PRESSURE_LOW).unwrap() < values.si(RUT_PRESSURE_HIGH).unwrap());
+    assert!(values.si(LOW_END_SINKAGE).unwrap() < values.si(LOW_END_SINKAGE_HIGH).unwrap());
     assert!(values.si(SOFT_CLIMB_LOW).unwrap() < values.si(SOFT_CLIMB).unwrap());
 }
 

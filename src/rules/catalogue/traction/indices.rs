@@ -114,7 +114,7 @@ fn cone_indices() -> Vec<Rule> {
             mobility::wheeled_one_pass,
         )
         .title("The soil that carries a wheeled vehicle once")
-        .formula(r"\q{wheeled-cone-index} = f \cdot \begin{cases} 11.48 + 0.2 \, \q{wheeled-mobility-index} - \dfrac{39.2}{\q{wheeled-mobility-index} + 3.74} & \text{up to } 115 \\ 4.1 \, \q{wheeled-mobility-index}^{0.446} & \text{above} \end{cases} \, \text{psi}, \quad f = \left( \dfrac{0.15}{\q{tyre-deflection-ratio}} \right)^{1/4}")
+        .formula(r"\q{wheeled-cone-index} = f \cdot \begin{cases} 11.48 + 0.2 \, \q{wheeled-mobility-index} - \dfrac{39.2}{\q{wheeled-mobility-index} + 3.74} & \text{up to } 115 \\ 4.1 \, \q{wheeled-mobility-index}^{0.446} & \text{above} \end{cases} \, \text{psi}, \; f = \left( \dfrac{0.15}{\q{tyre-deflection-ratio}} \right)^{1/4}")
         .assumes(&["All wheels drive; the mobility index comes from the army's own tables."])
         .holds(FINE_SOIL)
         .source("J. D. Priddy, W. E. Willoughby, Clarification of vehicle cone index with reference to mean maximum pressure, Journal of Terramechanics 43, 2006")

@@ -58,6 +58,24 @@ fn depths() -> Vec<Rule> {
         .holds(PLATE)
         .source(BEKKER)
         .cautions(&[SMALL, LOW_EXPONENT]),
+        Rule::new(RUT_PRESSURE_LOW, (RUT_PRESSURE, SOIL_DOUBT), |p, d| {
+            band::carried(p, d, Ground::Weaker)
+        })
+        .title("The same on weaker ground")
+        .formula(r"\q{rut-pressure-low} = \q{rut-pressure} \cdot (1 - \q{soil-doubt})")
+        .assumes(&[STRENGTHS])
+        .holds(PLATE)
+        .source(DOUBT)
+        .cautions(&[SMALL]),
+        Rule::new(RUT_PRESSURE_HIGH, (RUT_PRESSURE, SOIL_DOUBT), |p, d| {
+            band::carried(p, d, Ground::Stronger)
+        })
+        .title("The same on stronger ground")
+        .formula(r"\q{rut-pressure-high} = \q{rut-pressure} \cdot (1 + \q{soil-doubt})")
+        .assumes(&[STRENGTHS])
+        .holds(PLATE)
+        .source(DOUBT)
+        .cautions(&[SMALL]),
         Rule::new(
             SINKAGE,
             (GROUND_PRESSURE, SINKING_WIDTH, SINKAGE_EXPONENT, COHESIVE_MODULUS, FRICTIONAL_MODULUS),
@@ -94,6 +112,17 @@ fn depths() -> Vec<Rule> {
         })
         .title("The same on weaker ground")
         .formula(r"\q{sinkage-high} = \q{sinkage} \cdot (1 - \q{soil-doubt})^{-1 / \q{sinkage-exponent}}")
+        .assumes(&[STRENGTHS])
+        .holds(PLATE)
+        .source(DOUBT)
+        .cautions(&[SMALL, LOW_EXPONENT]),
+        Rule::new(
+            LOW_END_SINKAGE_HIGH,
+            (LOW_END_SINKAGE, SINKAGE_EXPONENT, SOIL_DOUBT),
+            |z, n: Ratio, doubt| band::sinkage(z, n.si(), doubt, Ground::Weaker),
+        )
+        .title("The worst end on weaker ground")
+        .formula(r"\q{low-end-sinkage-high} = \q{low-end-sinkage} \cdot (1 - \q{soil-doubt})^{-1 / \q{sinkage-exponent}}")
         .assumes(&[STRENGTHS])
         .holds(PLATE)
         .source(DOUBT)

@@ -6,6 +6,7 @@ use crate::physics::traction::{ice, resistance, snow, thrust};
 use crate::quantity::catalogue::{
     ground::*, machine::*, pressure::*, running_gear::*, traction::*,
 };
+use crate::quantity::{Force, Id, Ratio};
 use crate::rules::{Caution, Rule};
 
 const CRREL: &str = "P. W. Richmond, S. A. Shoop, G. L. Blaisdell, Cold Regions Mobility Models, US Army CRREL Report 95-1, 1995";
@@ -118,6 +119,16 @@ fn pulls() -> Vec<Rule> {
         .holds(SHALLOW)
         .source(CRREL)
         .cautions(&[SMALL, SLOPES, STANDS_STILL]),
+        banded_pull(SNOW_DRAWBAR_PULL_LOW, SNOW_TRACTION_LOW, |traction, snow, doubt, slope| {
+            thrust::drawbar_pull(traction, band::resistance(snow, doubt, Ground::Weaker), slope)
+        })
+        .title("The same on a weaker surface")
+        .formula(r"\q{snow-drawbar-pull-low} = \q{snow-traction-low} - \q{snow-resistance} \cdot (1 + \q{soil-doubt}) - \q{slope-force}"),
+        banded_pull(SNOW_DRAWBAR_PULL_HIGH, SNOW_TRACTION_HIGH, |traction, snow, doubt, slope| {
+            thrust::drawbar_pull(traction, band::resistance(snow, doubt, Ground::Stronger), slope)
+        })
+        .title("The same on a stronger surface")
+        .formula(r"\q{snow-drawbar-pull-high} = \q{snow-traction-high} - \q{snow-resistance} \cdot (1 - \q{soil-doubt}) - \q{slope-force}"),
         Rule::new(SNOW_DRAWBAR_COEFFICIENT, (SNOW_DRAWBAR_PULL, WEIGHT), resistance::coefficient)
             .title("Pull over weight compares machines of any size")
             .formula(r"\q{snow-drawbar-coefficient} = \dfrac{\q{snow-drawbar-pull}}{\q{weight}}")
@@ -128,10 +139,22 @@ fn pulls() -> Vec<Rule> {
     ]
 }
 
+fn banded_pull(
+    id: Id<Force>,
+    traction: Id<Force>,
+    find: fn(Force, Force, Ratio, Force) -> Force,
+) -> Rule {
+    Rule::new(id, (traction, SNOW_RESISTANCE, SOIL_DOUBT, SLOPE_FORCE), find)
+        .assumes(&[STRENGTHS])
+        .holds(SHALLOW)
+        .source(DOUBT)
+        .cautions(&[SMALL, SLOPES])
+}
+
 fn ice() -> Rule {
     Rule::new(ICE_GUIDE_THICKNESS, (WEIGHT,), ice::guide_begins)
         .title("Where a rough published guide begins; it does not say that ice is safe")
-        .formula(r"\q{ice-guide-thickness} = \max \left( 4 \, \text{in} \cdot \sqrt{\dfrac{\q{weight}}{1 \, \text{short ton}}}, \; 4 \, \text{in} \right)")
+        .formula(r"\q{ice-guide-thickness} = \max \left( 4 \, \text{in} \cdot \sqrt{\dfrac{\q{weight}}{2000 \, \text{lbf}}}, \; 4 \, \text{in} \right)")
         .assumes(&[
             "Clear, sound ice that floats on water over all its breadth, in lasting frost. Snow ice counts half; warm, cracked, moving or undercut ice counts for nothing.",
             "Never less than the thickness from which guidance speaks of one person on foot, since somebody has to fetch the machine.",

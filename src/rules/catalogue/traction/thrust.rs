@@ -7,7 +7,7 @@ use crate::physics::traction::{climb, resistance, thrust};
 use crate::quantity::catalogue::{
     ground::*, machine::*, motion::*, pressure::*, running_gear::*, traction::*,
 };
-use crate::quantity::{Angle, Area, Force, Measure, Pressure, Ratio};
+use crate::quantity::{Angle, Area, Force, Length, Measure, Pressure, Ratio};
 use crate::rules::{Caution, Origin, Rule, Values};
 
 const SHEAR: &str = "Z. Janosi, B. Hanamoto, 1961, in J. Y. Wong, Theory of Ground Vehicles, 4th ed. 2008, chapter 2";
@@ -195,11 +195,30 @@ fn pulls() -> Vec<Rule> {
             thrust::slip_for,
         )
         .title("The slip at which thrust and push agree, found by trial")
-        .formula(r"\q{slip-needed} = i \quad \text{for which} \quad \q{push-needed} = \q{thrust-limit} \cdot \left( 1 - \dfrac{\q{shear-deformation}}{i \, \q{contact-length}} \left( 1 - e^{-i \, \q{contact-length} / \q{shear-deformation}} \right) \right)")
+        .formula(r"\q{slip-needed} = i \; \text{for which} \; \q{push-needed} = \q{thrust-limit} \cdot \left( 1 - \dfrac{\q{shear-deformation}}{i \, \q{contact-length}} \left( 1 - e^{-i \, \q{contact-length} / \q{shear-deformation}} \right) \right)")
         .assumes(&[FLAT_TRACK, LEFT_OUT])
         .holds("Tracks; beyond some 40 % of slip a real machine digs itself in.")
         .source(SHEAR)
         .cautions(&[SMALL, COHESION_RULES, SKIS_SHARE]),
+        Rule::new(
+            SLIP_NEEDED_HIGH,
+            (
+                COMPACTION_RESISTANCE_HIGH,
+                SLOPE_FORCE,
+                PULL_WANTED,
+                THRUST_LIMIT,
+                SOIL_DOUBT,
+                CONTACT_LENGTH,
+                SHEAR_DEFORMATION,
+            ),
+            slip_needed_high,
+        )
+        .title("The same on weaker ground")
+        .formula(r"\q{slip-needed-high} = i \; \text{for which} \; \q{compaction-resistance-high} + \q{slope-force} + \q{pull-wanted} = \q{thrust-limit} \cdot (1 - \q{soil-doubt}) \cdot \left( 1 - \dfrac{\q{shear-deformation}}{i \, \q{contact-length}} \left( 1 - e^{-i \, \q{contact-length} / \q{shear-deformation}} \right) \right)")
+        .assumes(&[STRENGTHS])
+        .holds("Tracks; beyond some 40 % of slip a real machine digs itself in.")
+        .source(DOUBT)
+        .cautions(&[SMALL, SKIS_SHARE]),
     ]
 }
 
@@ -220,7 +239,7 @@ fn climbs() -> Vec<Rule> {
             soft_climb,
         )
         .title("The slope on which thrust just beats ruts and weight")
-        .formula(r"\q{soft-climb} = \arctan m + \arcsin \dfrac{\q{thrust-reached} \cdot \q{track-contact-area} \cdot \q{cohesion} - \q{compaction-resistance}}{\q{weight} \cdot \sqrt{1 + m^2}}, \quad m = \q{thrust-reached} \cdot \q{driven-share} \cdot \tan \q{friction-angle}")
+        .formula(r"\q{soft-climb} = \arctan m + \arcsin \dfrac{\q{thrust-reached} \cdot \q{track-contact-area} \cdot \q{cohesion} - \q{compaction-resistance}}{\q{weight} \cdot \sqrt{1 + m^2}}, \; m = \q{thrust-reached} \cdot \q{driven-share} \cdot \tan \q{friction-angle}")
         .assumes(&[WHOLE, FLAT_TRACK, LEFT_OUT])
         .holds(TRACKS)
         .source(BEKKER)
@@ -240,7 +259,7 @@ fn climbs() -> Vec<Rule> {
             soft_climb_low,
         )
         .title("The same on weaker ground")
-        .formula(r"\q{soft-climb-low} = \arctan m + \arcsin \dfrac{r \cdot \q{track-contact-area} \cdot \q{cohesion} - \q{compaction-resistance-high}}{\q{weight} \cdot \sqrt{1 + m^2}}, \quad m = r \cdot \q{driven-share} \cdot \tan \q{friction-angle}, \quad r = \q{thrust-reached} \cdot (1 - \q{soil-doubt})")
+        .formula(r"\q{soft-climb-low} = \arctan m + \arcsin \dfrac{r \cdot \q{track-contact-area} \cdot \q{cohesion} - \q{compaction-resistance-high}}{\q{weight} \cdot \sqrt{1 + m^2}}, \; m = r \cdot \q{driven-share} \cdot \tan \q{friction-angle}, \; r = \q{thrust-reached} \cdot (1 - \q{soil-doubt})")
         .assumes(&[STRENGTHS, WHOLE])
         .holds(TRACKS)
         .source(DOUBT)
@@ -273,6 +292,19 @@ fn thrust_limit(
     friction: Angle,
 ) -> Result<Force, Impossible> {
     thrust::limit(area, cohesion, share * force, friction)
+}
+
+fn slip_needed_high(
+    ruts: Force,
+    along_slope: Force,
+    hook: Force,
+    limit: Force,
+    doubt: Ratio,
+    length: Length,
+    modulus: Length,
+) -> Result<Ratio, Impossible> {
+    let limit = band::thrust(limit, doubt, Ground::Weaker);
+    thrust::slip_for(ruts + along_slope + hook, limit, length, modulus)
 }
 
 fn soft_climb(

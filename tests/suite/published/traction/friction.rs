@@ -2,7 +2,7 @@
 
 use heftwise::quantity::catalogue::{ground::*, machine::*, motion::*, traction::*};
 
-use super::super::unit::{DEG, INCH, MPH};
+use super::super::unit::{DEG, GN, INCH, MPH};
 use super::super::{Case, Expect::Found, check, read};
 
 const CASES: &[Case] = &[
@@ -137,6 +137,30 @@ const CASES: &[Case] = &[
         &[Found(SLIDE_ANGLE.any(), 5.711 * DEG)],
         "OpenStax, College Physics 2e, section 5.1 Friction, table of coefficients and the derived angle rule (module m42139)",
         "Reckoned from printed inputs from read coefficient and rule (shoes on ice, static).",
+    ),
+    read(
+        "m113-towed-through-snow",
+        0.002,
+        &[(TOW_TEST_PULL.any(), 5585.4), (TOW_TEST_MASS.any(), 104092.0 / GN)],
+        &[Found(ROLLING_COEFFICIENT.any(), 0.0537)],
+        "US Army CRREL Report 95-1, 1995, Table A5; read at coldregionsresearch.tpub.com/CR95_01/CR95_010027.htm",
+        "Printed resistance and weight; the coefficient is their quotient.",
+    ),
+    read(
+        "m113-pull-in-snow",
+        0.002,
+        &[(GRIP_TEST_PULL.any(), 38548.9), (GRIP_TEST_MASS.any(), 104092.0 / GN)],
+        &[Found(GRIP_COEFFICIENT.any(), 0.370)],
+        "US Army CRREL Report 95-1, 1995, Table A5; read at coldregionsresearch.tpub.com/CR95_01/CR95_010027.htm",
+        "Printed pull over printed weight; a drawbar pull, so net of resistance.",
+    ),
+    read(
+        "roll-on-ice-slope",
+        0.002,
+        &[(ROLL_ON_SLOPE.any(), 5.711 * DEG)],
+        &[Found(ROLLING_COEFFICIENT.any(), 0.1)],
+        "OpenStax, College Physics 2e, section 5.1 Friction, the derived angle rule (module m42139)",
+        "Reckoned from the printed rule: the coefficient is the tangent of the slope.",
     ),
 ];
 

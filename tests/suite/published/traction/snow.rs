@@ -1,6 +1,8 @@
 //! Shallow snow, and where a rough guide on ice begins.
 
-use heftwise::quantity::catalogue::{ground::*, machine::*, running_gear::*, traction::*};
+use heftwise::quantity::catalogue::{
+    ground::*, machine::*, pressure::*, running_gear::*, traction::*,
+};
 
 use super::super::unit::{CM, DEG, INCH, LBF};
 use super::super::{Case, Expect::Found, check, read, recalled};
@@ -118,6 +120,22 @@ const CASES: &[Case] = &[
         &[Found(ICE_GUIDE_THICKNESS.any(), 10.0 * INCH)],
         "US Army TM 5-852-1 / AFR 88-19 vol. 1, Arctic and Subarctic Construction, General Provisions, section 2 and Table 2-1; read at buildingcriteria1.tpub.com/ufc_3_130_01/ufc_3_130_010026.htm",
         "Printed table value (three-day mean 20 to 32 F, tracked). Formula gives 9.80 in; the table is rounded and slightly refined. Snow ice counts as half. Not a safety rule on its own.",
+    ),
+    read(
+        "snow-density-by-pressure",
+        0.0001,
+        &[(GROUND_PRESSURE.any(), 400e3)],
+        &[Found(SNOW_FINAL_DENSITY.any(), 600.0)],
+        "Final density rule, US Army CRREL Report 95-7, 1995; read at coldregionsresearch.tpub.com/CR95_07/CR95_070011.htm",
+        "Printed: 0.50 Mg/m^3 up to 210 kPa, 0.60 above 350 kPa.",
+    ),
+    read(
+        "snow-resistance-m113",
+        0.002,
+        &[(SNOW_RESISTANCE_COEFFICIENT.any(), 0.0537), (WEIGHT.any(), 104092.0)],
+        &[Found(SNOW_RESISTANCE.any(), 5585.4)],
+        "US Army CRREL Report 95-1, 1995, Table A5; read at coldregionsresearch.tpub.com/CR95_01/CR95_010027.htm",
+        "Printed resistance; the coefficient is its quotient by the printed weight.",
     ),
 ];
 
