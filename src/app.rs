@@ -6,6 +6,7 @@ mod document;
 pub mod files;
 mod focus;
 pub mod keys;
+mod opening;
 pub mod page;
 pub mod question;
 mod rail;
@@ -24,6 +25,7 @@ use directories::ProjectDirs;
 use iced::{Settings as Window, window};
 
 use crate::lesson::{Folder, Shipped, Source};
+pub use opening::CannotOpen;
 use settings::Settings;
 use shell::{App, Folders, Start};
 
@@ -33,7 +35,7 @@ use shell::{App, Folders, Start};
 ///
 /// # Errors
 /// When no window can be opened: no display, no graphics.
-pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::Error> {
+pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotOpen> {
     let folders = folders();
     let (width, height) = Settings::load(&folders.settings).window;
     let source: Box<dyn Source + Send + Sync> = match lessons {
@@ -48,6 +50,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::E
         folders: folders.clone(),
     }));
     let boot = move || {
+        opening::opened();
         let first = start.lock().ok().and_then(|mut start| start.take());
         App::new(first.unwrap_or_else(|| Start {
             build: None,
@@ -71,7 +74,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::E
     for font in theme::FONTS {
         program = program.font(font);
     }
-    program.run()
+    opening::guarded(|| program.run())
 }
 
 /// The folders of this user, or folders of the working directory where the system has none.
