@@ -1,6 +1,7 @@
 //! The rules from outside: the whole table, the engine, each topic, and the laws behind them.
 
 mod cautions;
+mod course;
 mod examples;
 mod laws;
 mod numbers;
