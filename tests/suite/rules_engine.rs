@@ -7,7 +7,9 @@ mod numbers;
 mod table;
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{ground::*, impact::*, machine::*, running_gear::*};
+use heftwise::quantity::catalogue::{
+    balance::*, ground::*, impact::*, machine::*, motion::*, running_gear::*, turning::*,
+};
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
 /// A tracked machine on a slope with everything said.
@@ -26,6 +28,39 @@ const CRAWLER: &[(AnyId, f64)] = &[
     (IMPACT_PATCH.any(), 1e-3),
     (FRAME_STRENGTH.any(), 5e3),
     (SHOCK_LIMIT.any(), 50.0),
+    (GRIP_COEFFICIENT.any(), 0.6),
+    (ROLLING_COEFFICIENT.any(), 0.15),
+    (DRIVING_SPEED.any(), 1.0),
+    (TARGET_SPEED.any(), 1.5),
+    (WANTED_ACCELERATION.any(), 0.5),
+    (DRIVE_POWER.any(), 60.0),
+    (DRIVE_TORQUE.any(), 1.6),
+    (DRIVE_RADIUS.any(), 0.04),
+    (GEAR_RATIO.any(), 30.0),
+    (ROTOR_INERTIA.any(), 2e-6),
+    (WHEEL_INERTIA.any(), 1e-3),
+    (DRAG_COEFFICIENT.any(), 1.0),
+    (FRONTAL_AREA.any(), 0.04),
+    (WHEELBASE.any(), 0.4),
+    (GAUGE.any(), 0.3),
+    (SIDE_SLOPE.any(), 0.1),
+    (PUSH_HEIGHT.any(), 0.2),
+    (FRONT_SCALE.any(), 2.8),
+    (REAR_SCALE.any(), 3.6),
+    (RAISED_SCALE.any(), 3.0),
+    (RAISE_ANGLE.any(), 0.35),
+    (AXLE_HEIGHT.any(), 0.04),
+    (LEFT_SPEED.any(), 0.8),
+    (RIGHT_SPEED.any(), 1.2),
+    (SIDEWAYS_COEFFICIENT.any(), 0.3),
+    (MACHINE_LENGTH.any(), 0.5),
+    (MACHINE_WIDTH.any(), 0.4),
+    (BANK_ANGLE.any(), 0.1),
+    (PIVOT_DISTANCE.any(), 0.2),
+    (SWING_PERIOD.any(), 1.0),
+    (SPIN_RATE.any(), 800.0),
+    (SPIN_RADIUS.any(), 0.02),
+    (SPIN_MASS.any(), 0.1),
 ];
 
 fn values(given: &[(AnyId, f64)]) -> Values {

@@ -1,10 +1,12 @@
 //! What the machine stands on.
 
-use crate::quantity::{Entry, Id, Length, Mass, Pressure, Topic::Ground};
+use crate::quantity::{Entry, Id, Length, Mass, Pressure, Ratio, Topic::Ground};
 
 pub const BLOCK_MASS: Id<Mass> = Id::new("block-mass");
 pub const BLOCK_SIDE: Id<Length> = Id::new("block-side");
 pub const HOLDING_PRESSURE: Id<Pressure> = Id::new("holding-pressure");
+pub const GRIP_COEFFICIENT: Id<Ratio> = Id::new("grip-coefficient");
+pub const ROLLING_COEFFICIENT: Id<Ratio> = Id::new("rolling-coefficient");
 
 pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Ground, BLOCK_MASS, "block test load", r"m_b", "The mass on the test block, block and all, when it has sunk 20 mm into your ground today.")
@@ -18,4 +20,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .above_zero()
         .usual(500.0, 2e5)
         .headline(),
+    Entry::given(Ground, GRIP_COEFFICIENT, "grip coefficient", r"\mu", "The most push per force on the ground before it spins or slides, from a pull test or a table.")
+        .usual(0.05, 1.0),
+    Entry::given(Ground, ROLLING_COEFFICIENT, "rolling coefficient", r"c_r", "How hard the ground and the running gear hold back, per force on the ground, from a tow test or a table.")
+        .usual(0.01, 0.5),
 ];
