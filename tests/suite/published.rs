@@ -6,11 +6,14 @@
 //! Where a source gives a force and asks for what a rule takes as given, the printed answer goes
 //! in and the source's given number must come out.
 
+mod balance;
 mod ground;
 mod impact;
+mod motion;
 mod practice;
 mod pulse;
 mod restitution;
+mod turning;
 
 use std::collections::HashSet;
 

@@ -16,32 +16,33 @@ const DRY_AIR: f64 = 287.053;
 const SEA_LEVEL: f64 = 288.15;
 /// How much cooler each metre up is, in kelvin per metre.
 const LAPSE: f64 = 0.0065;
-/// Top of the lowest layer, in metres.
-const TROPOPAUSE: f64 = 11_000.0;
+/// Radius of the Earth in the standard, in metres.
+const EARTH: f64 = 6_356_766.0;
 
-/// Temperature of the standard atmosphere, `T = 288.15 K − 6.5 K/km · h`.
+/// Temperature of the standard atmosphere, `T = 288.15 K − 6.5 K/km · H` with the geopotential
+/// altitude `H = z / (1 + z / 6356.766 km)`.
 ///
-/// Altitude in metres, from 5000 m below the sea to 11 000 m.
-/// Source: U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF), lowest layer. The geometric altitude
-/// is taken as the geopotential one; they differ by 0.03 % at 2 km.
+/// Altitude `z` above the sea in metres, from 5000 m below it to 11 000 m.
+/// Source: U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF), lowest layer.
 ///
 /// # Errors
 /// [`Impossible::OutsideTroposphere`] outside that range.
 pub fn standard_temperature(altitude: Length) -> Result<ThermodynamicTemperature, Impossible> {
     let height = altitude.get::<meter>();
-    if !(-5000.0..=TROPOPAUSE).contains(&height) {
+    if !(-5000.0..=11_000.0).contains(&height) {
         return Err(Impossible::OutsideTroposphere);
     }
-    Ok(ThermodynamicTemperature::new::<kelvin>(SEA_LEVEL - LAPSE * height))
+    let geopotential = height / (1.0 + height / EARTH);
+    Ok(ThermodynamicTemperature::new::<kelvin>(SEA_LEVEL - LAPSE * geopotential))
 }
 
-/// Pressure of the standard atmosphere, `p = 101 325 Pa · (T / 288.15 K)^(g₀ / (R L))`.
+/// Pressure of the standard atmosphere, `p = 101 325 Pa · (T / 288.15 K)^(g₀ / (R L))`, from its
+/// temperature at the same altitude.
 ///
-/// The exponent is 5.2559. Altitude in metres; range, source and errors as
-/// [`standard_temperature`].
-pub fn standard_pressure(altitude: Length) -> Result<Pressure, Impossible> {
-    let share = standard_temperature(altitude)?.get::<kelvin>() / SEA_LEVEL;
-    Ok(Pressure::new::<pascal>(101_325.0 * share.powf(9.80665 / (DRY_AIR * LAPSE))))
+/// The exponent is 5.2559. Source: as [`standard_temperature`].
+pub fn standard_pressure(temperature: ThermodynamicTemperature) -> Pressure {
+    let share = temperature.get::<kelvin>() / SEA_LEVEL;
+    Pressure::new::<pascal>(101_325.0 * share.powf(9.80665 / (DRY_AIR * LAPSE)))
 }
 
 /// Density of dry air as an ideal gas, `ρ = p / (R T)` with `R = 287.05 J/(kg K)`.

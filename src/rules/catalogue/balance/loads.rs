@@ -27,7 +27,7 @@ pub(super) fn rules() -> Vec<Rule> {
     vec![
         Rule::new(SUPPORT_LENGTH, (Maybe(WHEELBASE), Maybe(CONTACT_LENGTH)), support)
             .title("Between the axles, or along the track's flat")
-            .formula(r"\q{support-length} = \q{wheelbase} \quad \text{(unsaid: } \q{contact-length} \text{)}")
+            .formula(r"\q{support-length} = \q{wheelbase} \; \text{(unsaid: } \q{contact-length} \text{)}")
             .assumes(&["A track carries as far as its flat reaches; skis out in front belong to a wheelbase."])
             .holds("Any machine with a front and a rear support.")
             .source("The frame of the build sheet"),

@@ -1,9 +1,8 @@
 //! The air outside.
 
-use crate::physics::Impossible;
 use crate::physics::motion;
 use crate::quantity::catalogue::motion::*;
-use crate::quantity::{Density, Length, Pressure, Temperature};
+use crate::quantity::{Density, Pressure, Temperature};
 use crate::rules::{Caution, Maybe, Rule};
 
 const STANDARD: &str = "U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF), lowest layer; the same as the ICAO atmosphere there";
@@ -15,19 +14,23 @@ pub(super) fn rules() -> Vec<Rule> {
     vec![
         Rule::new(STANDARD_TEMPERATURE, (ALTITUDE,), motion::standard_temperature)
             .title("Standard air is 6.5 K cooler for each kilometre up")
-            .formula(r"\q{standard-temperature} = 288.15 \, \mathrm{K} - 6.5 \, \tfrac{\mathrm{K}}{\mathrm{km}} \cdot \q{altitude}")
+            .formula(r"\q{standard-temperature} = 288.15 \, \mathrm{K} - 6.5 \, \tfrac{\mathrm{K}}{\mathrm{km}} \cdot \dfrac{\q{altitude}}{1 + \q{altitude} / 6357 \, \mathrm{km}}")
             .assumes(AVERAGE_DAY)
             .holds(LAYER)
             .source(STANDARD),
-        Rule::new(STANDARD_PRESSURE, (ALTITUDE,), motion::standard_pressure)
+        Rule::new(STANDARD_PRESSURE, (STANDARD_TEMPERATURE,), motion::standard_pressure)
             .title("The pressure of standard air falls with altitude")
-            .formula(r"\q{standard-pressure} = 101\,325 \, \mathrm{Pa} \left( 1 - \dfrac{6.5 \, \q{altitude} / \mathrm{km}}{288.15} \right)^{5.2559}")
+            .formula(r"\q{standard-pressure} = 101\,325 \, \mathrm{Pa} \left( \dfrac{\q{standard-temperature}}{288.15 \, \mathrm{K}} \right)^{5.2559}")
             .assumes(AVERAGE_DAY)
             .holds(LAYER)
             .source(STANDARD),
-        Rule::new(AIR_DENSITY, (ALTITUDE, Maybe(AIR_TEMPERATURE), Maybe(AIR_PRESSURE)), density)
+        Rule::new(
+            AIR_DENSITY,
+            (STANDARD_PRESSURE, STANDARD_TEMPERATURE, Maybe(AIR_PRESSURE), Maybe(AIR_TEMPERATURE)),
+            density,
+        )
             .title("Dry air is an ideal gas")
-            .formula(r"\q{air-density} = \dfrac{\q{air-pressure}}{287.05 \, \tfrac{\mathrm{J}}{\mathrm{kg \, K}} \cdot \q{air-temperature}} \quad \text{(unsaid: as standard air at } \q{altitude} \text{)}")
+            .formula(r"\q{air-density} = \dfrac{\q{standard-pressure} \; \text{or} \; \q{air-pressure}}{287.05 \, \tfrac{\mathrm{J}}{\mathrm{kg \, K}} \left( \q{standard-temperature} \; \text{or} \; \q{air-temperature} \right)}")
             .assumes(&["The air is dry; damp air is up to 2 % lighter."])
             .holds("Any weather; pressure and temperature that are not said are those of standard air.")
             .source(STANDARD),
@@ -51,11 +54,11 @@ pub(super) fn rules() -> Vec<Rule> {
 }
 
 fn density(
-    altitude: Length,
-    temperature: Option<Temperature>,
+    standard_pressure: Pressure,
+    standard_temperature: Temperature,
     pressure: Option<Pressure>,
-) -> Result<Density, Impossible> {
-    let temperature = temperature.map_or_else(|| motion::standard_temperature(altitude), Ok)?;
-    let pressure = pressure.map_or_else(|| motion::standard_pressure(altitude), Ok)?;
-    Ok(motion::air_density(pressure, temperature))
+    temperature: Option<Temperature>,
+) -> Density {
+    let pressure = pressure.unwrap_or(standard_pressure);
+    motion::air_density(pressure, temperature.unwrap_or(standard_temperature))
 }

@@ -111,7 +111,7 @@ pub(super) fn rules() -> Vec<Rule> {
             acceleration,
         )
         .title("The smallest of what power, torque, grip and balance allow")
-        .formula(r"\q{acceleration} = \min \left( \dfrac{\min \left( \frac{\q{drive-power}}{\q{driving-speed}}, \, \q{torque-force} \right) - F}{\q{equivalent-mass}}, \; \dfrac{\q{thrust-allowed} - F}{\q{mass}} \right), \quad F = \q{steady-resistance} + \q{air-drag}")
+        .formula(r"\q{acceleration} = \min \left( \dfrac{\min \left( \frac{\q{drive-power}}{\q{driving-speed}}, \, \q{torque-force} \right) - F}{\q{equivalent-mass}}, \; \dfrac{\q{thrust-allowed} - F}{\q{mass}} \right), \; F = \q{steady-resistance} + \q{air-drag}")
         .assumes(&[
             "A limit that is not known does not count.",
             "Driving straight on, without slip; load shift changes no grip.",

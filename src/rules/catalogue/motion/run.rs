@@ -54,7 +54,7 @@ pub(super) fn rules() -> Vec<Rule> {
     vec![
         Rule::new(RUN_UP_TIME, RUN_UP, run_up_time)
             .title("Small steps of speed, each with its own acceleration")
-            .formula(r"\q{run-up-time} = \int_0^{\q{target-speed}} \dfrac{dv}{a}, \quad a = \min \left( \dfrac{\min \left( \frac{\q{drive-power}}{v}, \, \q{torque-force} \right) - F}{\q{equivalent-mass}}, \; \dfrac{\q{thrust-allowed} - F}{\q{mass}} \right), \quad F = \q{steady-resistance} + \q{target-drag} \dfrac{v^2}{\q{target-speed}^2}")
+            .formula(r"\q{run-up-time} = \int_0^{\q{target-speed}} \dfrac{dv}{a}, \; a = \min \left( \dfrac{\min \left( \frac{\q{drive-power}}{v}, \, \q{torque-force} \right) - F}{\q{equivalent-mass}}, \; \dfrac{\q{thrust-allowed} - F}{\q{mass}} \right), \; F = \q{steady-resistance} + \q{target-drag} \dfrac{v^2}{\q{target-speed}^2}")
             .assumes(&[
                 "Full power or full torque from the start to the end, whichever is less; no time for gear changes.",
                 "A limit that is not known does not count.",
@@ -64,7 +64,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .cautions(&[NO_FORCE, NO_GRIP, NO_DRAG]),
         Rule::new(RUN_UP_DISTANCE, RUN_UP, run_up_distance)
             .title("Small steps of speed, each with its own distance")
-            .formula(r"\q{run-up-distance} = \int_0^{\q{target-speed}} \dfrac{v \, dv}{a}, \quad a = \min \left( \dfrac{\min \left( \frac{\q{drive-power}}{v}, \, \q{torque-force} \right) - F}{\q{equivalent-mass}}, \; \dfrac{\q{thrust-allowed} - F}{\q{mass}} \right), \quad F = \q{steady-resistance} + \q{target-drag} \dfrac{v^2}{\q{target-speed}^2}")
+            .formula(r"\q{run-up-distance} = \int_0^{\q{target-speed}} \dfrac{v \, dv}{a}, \; a = \min \left( \dfrac{\min \left( \frac{\q{drive-power}}{v}, \, \q{torque-force} \right) - F}{\q{equivalent-mass}}, \; \dfrac{\q{thrust-allowed} - F}{\q{mass}} \right), \; F = \q{steady-resistance} + \q{target-drag} \dfrac{v^2}{\q{target-speed}^2}")
             .assumes(&[
                 "Full power or full torque from the start to the end, whichever is less; no time for gear changes.",
                 "A limit that is not known does not count.",

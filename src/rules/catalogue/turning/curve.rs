@@ -20,7 +20,7 @@ pub(super) fn rules() -> Vec<Rule> {
             turn_radius,
         )
         .title("By the speeds of the two sides, or by the steering angle")
-        .formula(r"\q{turn-radius} = \dfrac{\q{gauge}}{2} \left| \dfrac{\q{left-speed} + \q{right-speed}}{\q{left-speed} - \q{right-speed}} \right| \quad \text{or} \quad \dfrac{\q{wheelbase}}{\tan | \q{steer-angle} |}")
+        .formula(r"\q{turn-radius} = \dfrac{\q{gauge}}{2} \left| \dfrac{\q{left-speed} + \q{right-speed}}{\q{left-speed} - \q{right-speed}} \right| \; \text{or} \; \dfrac{\q{wheelbase}}{\tan | \q{steer-angle} |}")
         .assumes(&["No slip: tracks that skid round and tyres that give turn wider."])
         .holds("A walking pace on ground that grips.")
         .source("J. Y. Wong, Theory of Ground Vehicles, chapter 6; T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 6 (both from memory)"),
