@@ -62,4 +62,20 @@ pub enum Impossible {
     OffItsSupports,
     /// A body cannot swing that fast about that point.
     TooFastASwing,
+    /// More than one kind of running gear, where the rule is for one kind alone.
+    MixedGear,
+    /// No track, where the rule is for tracks.
+    NoTracks,
+    /// No wheel, where the rule is for wheels.
+    NoWheels,
+    /// The ground cannot give that much push at any slip.
+    PullTooHard,
+    /// The ground would hold on any slope.
+    AnySlope,
+    /// The ground holds it fast on any slope.
+    Stuck,
+    /// The snow is as dense already as it would get.
+    SnowDense,
+    /// The mobility index is zero or less.
+    OffTheTable,
 }

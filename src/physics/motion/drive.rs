@@ -2,10 +2,9 @@
 
 use uom::ConstZero;
 use uom::si::acceleration::meter_per_second_squared;
-use uom::si::f64::AvailableEnergy;
 use uom::si::f64::{
-    Acceleration, Angle, Area, Force, Length, Mass, MassDensity, MomentOfInertia, Power, Ratio,
-    Time, Torque, Velocity,
+    Acceleration, Angle, Area, AvailableEnergy, Force, Length, Mass, MassDensity, MomentOfInertia,
+    Power, Ratio, SpecificPower, Time, Torque, Velocity,
 };
 use uom::si::ratio::ratio;
 use uom::si::specific_power::watt_per_kilogram;
@@ -17,8 +16,8 @@ use crate::physics::Impossible;
 /// Power to mass, `P / m`.
 ///
 /// Power in watts, mass in kilograms. Source: the definition; common practice.
-pub fn power_to_mass(power: Power, mass: Mass) -> uom::si::f64::SpecificPower {
-    uom::si::f64::SpecificPower::new::<watt_per_kilogram>(
+pub fn power_to_mass(power: Power, mass: Mass) -> SpecificPower {
+    SpecificPower::new::<watt_per_kilogram>(
         power.get::<uom::si::power::watt>() / mass.get::<uom::si::mass::kilogram>(),
     )
 }
@@ -42,14 +41,6 @@ pub fn torque_force(torque: Torque, radius: Length) -> Force {
 /// Source: OpenStax, University Physics Volume 1, section 7.4 Power.
 pub fn force_at_speed(power: Power, speed: Velocity) -> Result<Force, Impossible> {
     if speed == Velocity::ZERO { Err(Impossible::AtRest) } else { Ok(power / speed) }
-}
-
-/// Largest force before the driven wheels or tracks slip, `F = μ s N`.
-///
-/// `s` is the share of the load on what drives, from 0 to 1; load shift is left out.
-/// Source: OpenStax, College Physics 2e, section 5.1 Friction, problem on a car on a slope.
-pub fn grip_force(grip: Ratio, share: Ratio, ground_force: Force) -> Force {
-    grip * share * ground_force
 }
 
 /// Thrust at which the front just lifts, `F = m a + R`, `a` being the acceleration that lifts it.

@@ -42,14 +42,6 @@ pub fn drag_crossover(rolling: Force, density: MassDensity, drag_area: Area) -> 
     terminal_speed(rolling, density, drag_area)
 }
 
-/// Rolling resistance `R = f N`.
-///
-/// `N` is the force square to the ground in newtons, `f` the coefficient measured on that ground.
-/// Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 4.
-pub fn rolling_resistance(coefficient: Ratio, ground_force: Force) -> Force {
-    coefficient * ground_force
-}
-
 /// Two forces along the way, added.
 pub fn sum(one: Force, other: Force) -> Force {
     one + other

@@ -19,7 +19,7 @@ pub(super) fn rules() -> Vec<Rule> {
         Rule::new(BRAKING_DECELERATION, (GRIP_COEFFICIENT, GRAVITY, SLOPE), motion::locked_deceleration)
             .title("All brakes to the limit of grip")
             .formula(r"\q{braking-deceleration} = \q{gravity} \left( \q{grip-coefficient} \cdot \cos \q{slope} + \sin \q{slope} \right)")
-            .assumes(&["Every track or wheel brakes, and the brakes are strong enough.", "Nose uphill the slope helps, nose downhill it pushes."])
+            .assumes(&["Every track or wheel brakes just short of sliding; locked, the smaller sliding coefficient counts.", "Nose uphill the slope helps, nose downhill it pushes."])
             .holds("The ground and the day of the pull test; a track or wheel that digs in stops sooner, on ice later.")
             .source("OpenStax, University Physics Volume 1, chapter 6, challenge problem")
             .cautions(&[
