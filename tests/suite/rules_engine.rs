@@ -3,9 +3,11 @@
 mod cautions;
 mod examples;
 mod laws;
+mod motion_laws;
 mod numbers;
 mod soft_ground;
 mod table;
+mod under_way;
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{

@@ -171,6 +171,9 @@ pub fn power_top_speed(
             Err(Impossible::NothingHoldsBack)
         };
     }
+    if power <= Power::ZERO {
+        return Ok(terminal_speed(-resistance, density, drag_area));
+    }
     let mut high = 1.0;
     while surplus(high) > 0.0 {
         high *= 2.0;
@@ -178,13 +181,8 @@ pub fn power_top_speed(
             return Err(Impossible::NothingHoldsBack);
         }
     }
-    if power <= Power::ZERO && resistance >= Force::ZERO {
-        return Ok(Velocity::ZERO);
-    }
-    // Below the lowest speed that can be the root, the surplus is above zero.
-    let low = if power > Power::ZERO { 0.0 } else { high / 2.0 };
     let mut close = roots::SimpleConvergency { eps: 1e-13 * high, max_iter: 200 };
-    roots::find_root_brent(low, high, surplus, &mut close)
+    roots::find_root_brent(0.0, high, surplus, &mut close)
         .map(Velocity::new::<meter_per_second>)
         .map_err(|_| Impossible::NothingHoldsBack)
 }

@@ -1,6 +1,6 @@
 //! Over the side: standing, on a side slope, in a turn.
 
-use crate::physics::balance;
+use crate::physics::{Impossible, balance};
 use crate::quantity::catalogue::balance::*;
 use crate::quantity::catalogue::ground::GRIP_COEFFICIENT;
 use crate::quantity::catalogue::machine::*;
@@ -55,7 +55,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(RIGID)
             .holds("Standing, or driving straight along the slope.")
             .source("OpenStax, University Physics Volume 1, section 5.6"),
-        Rule::new(SIDE_SLOPE_MARGIN, (STABILITY_FACTOR, SIDE_SLOPE_DEMAND), balance::margin)
+        Rule::new(SIDE_SLOPE_MARGIN, (STABILITY_FACTOR, SIDE_SLOPE_DEMAND, Maybe(GRIP_COEFFICIENT)), side_margin)
             .title("What the balance holds over what the slope asks")
             .formula(r"\q{side-slope-margin} = \dfrac{\q{static-stability-factor}}{\q{side-slope-demand}}")
             .assumes(RIGID)
@@ -128,6 +128,11 @@ fn tangent(angle: Angle) -> Ratio {
 
 fn arc_tangent(ratio: Ratio) -> Angle {
     ratio.atan()
+}
+
+/// The grip does not count, but decides whether it slides first.
+fn side_margin(factor: Ratio, demand: Ratio, _: Option<Ratio>) -> Result<Ratio, Impossible> {
+    balance::margin(factor, demand)
 }
 
 fn side_limit(factor: Ratio, side: Option<Ratio>, grip: Option<Ratio>) -> Ratio {

@@ -51,7 +51,10 @@ const UNKNOWN: [Caution; 3] = [
 
 /// Riding and running a machine at speed can hurt.
 const FAST: Caution = Caution {
-    when: |values| [POWER_TOP_SPEED, DRAG_TOP_SPEED].iter().any(|id| values.si(*id) > Some(7.0)),
+    when: |values| {
+        let ends = [POWER_TOP_SPEED, DRAG_TOP_SPEED].map(|id| values.si(id));
+        ends.iter().flatten().copied().reduce(f64::min) > Some(7.0)
+    },
     says: "At such a speed a ridden machine needs brakes, a helmet and a clear way, and local rules say where it may go.",
 };
 

@@ -2,7 +2,6 @@
 
 use crate::physics::Impossible;
 use crate::physics::motion;
-use crate::quantity::catalogue::balance::NOSE_OVER_DECELERATION;
 use crate::quantity::catalogue::ground::GRIP_COEFFICIENT;
 use crate::quantity::catalogue::machine::{GRAVITY, MASS, SLOPE};
 use crate::quantity::catalogue::motion::*;
@@ -23,13 +22,6 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("The ground and the day of the pull test; a track or wheel that digs in stops sooner, on ice later.")
             .source("OpenStax, University Physics Volume 1, chapter 6, challenge problem")
             .cautions(&[
-                Caution {
-                    when: |values| match (values.si(NOSE_OVER_DECELERATION), values.si(GRIP_COEFFICIENT), values.si(GRAVITY)) {
-                        (Some(over), Some(grip), Some(gravity)) => over < grip * gravity,
-                        _ => false,
-                    },
-                    says: "The rear lifts before the grip gives out: it goes over its nose.",
-                },
                 BRAKES,
             ]),
         Rule::new(BRAKING_DISTANCE, (DRIVING_SPEED, BRAKING_DECELERATION), motion::braking_distance)

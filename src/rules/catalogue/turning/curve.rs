@@ -2,10 +2,11 @@
 
 use crate::physics::turning;
 use crate::quantity::catalogue::balance::{GAUGE, WHEELBASE};
+use crate::quantity::catalogue::ground::GRIP_COEFFICIENT;
 use crate::quantity::catalogue::machine::{GRAVITY, MASS};
 use crate::quantity::catalogue::motion::DRIVING_SPEED;
 use crate::quantity::catalogue::turning::*;
-use crate::quantity::{Angle, Length, Speed};
+use crate::quantity::{Acceleration, Angle, Length, Ratio, Speed};
 use crate::rules::{Caution, Fault, Maybe, Rule};
 
 const CIRCLE: &[&str] = &["A steady speed on a circle."];
@@ -42,7 +43,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["The whole machine moves as one piece."])
             .holds("A turn, or a push to the side.")
             .source(CP_6_3),
-        Rule::new(SIDEWAYS_GRIP, (SIDEWAYS_ACCELERATION, GRAVITY), turning::sideways_grip)
+        Rule::new(SIDEWAYS_GRIP, (SIDEWAYS_ACCELERATION, GRAVITY, Maybe(GRIP_COEFFICIENT)), grip_taken)
             .title("Sideways acceleration in multiples of gravity")
             .formula(r"\q{sideways-grip} = \dfrac{\q{sideways-acceleration}}{\q{gravity}}")
             .assumes(CIRCLE)
@@ -68,6 +69,11 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("Any circle; on the spot the radius is zero and the rate comes from the tracks.")
             .source("OpenStax, University Physics Volume 1, section 10.3"),
     ]
+}
+
+/// The grip that is there does not count, but decides what is said.
+fn grip_taken(acceleration: Acceleration, gravity: Acceleration, _: Option<Ratio>) -> Ratio {
+    turning::sideways_grip(acceleration, gravity)
 }
 
 fn turn_radius(
