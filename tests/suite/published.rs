@@ -6,6 +6,7 @@
 //! Where a source gives a force and asks for what a rule takes as given, the printed answer goes
 //! in and the source's given number must come out.
 
+mod air;
 mod balance;
 mod ground;
 mod impact;
@@ -13,6 +14,8 @@ mod motion;
 mod practice;
 mod pulse;
 mod restitution;
+mod runs;
+mod spinning;
 mod traction;
 mod turning;
 

@@ -93,7 +93,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Turning, BANK_SPEED, "speed at which the bank needs no grip", r"v_\beta", "Slower it would slide in, faster out, if there were no grip."),
     Entry::found(Turning, TURNING_RATE, "rate of turning", r"\Omega", "How fast the machine's direction changes in the turn.")
         .units(&["°/s"], &["°/s"]),
-    Entry::found(Turning, YAW_INERTIA, "yaw inertia", r"I_z", "How hard the machine is to swing round: mass far from the middle counts with the distance squared. From parts with places, or as an even box.")
+    Entry::found(Turning, YAW_INERTIA, "yaw inertia", r"I_z", "How hard the machine is to swing round: mass far from the middle counts with the distance squared. From parts with places, which count as points (their own size is left out), or as an even box.")
         .above_zero()
         .usual(1e-3, 300.0)
         .headline(),
