@@ -18,6 +18,6 @@ pub use spin::{
     turns_rate,
 };
 pub use swing::{
-    angular_acceleration, rate_after, skid_moment, skid_thrust, swing_and_stop_time, swing_moment,
-    swing_time, swinging_moment, torque_for,
+    angular_acceleration, moment_for_swing, rate_after, skid_moment, skid_thrust,
+    swing_and_stop_time, swing_moment, swing_time, swinging_moment, torque_for,
 };

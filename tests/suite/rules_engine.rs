@@ -66,6 +66,7 @@ const UNDER_WAY: &[(AnyId, f64)] = &[
     (SPIN_RATE.any(), 800.0),
     (SPIN_RADIUS.any(), 0.02),
     (SPIN_MASS.any(), 0.1),
+    (SWING_TIME_WANTED.any(), 1.0),
 ];
 
 /// Loose dry sand, fresh snow, tests and running gear, for the rules of soft ground.

@@ -3,8 +3,8 @@
 use approx::assert_relative_eq;
 use heftwise::quantity::catalogue::balance::SIDE_OFFSET;
 use heftwise::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, MASS};
-use heftwise::quantity::catalogue::turning::YAW_INERTIA;
-use heftwise::rules::Origin;
+use heftwise::quantity::catalogue::turning::{YAW_ACCELERATION, YAW_INERTIA};
+use heftwise::rules::{Origin, evaluate};
 use heftwise::sheet::{Place, Sheet, Tally};
 
 use crate::sheet_edit::{set, sheet};
@@ -228,4 +228,21 @@ fn the_yaw_inertia_carries_the_spread_of_its_places() {
     let ends = [("1 kg", ["0.30 ± 0.01 m", "0 m", "0 m"]), ("1 kg", ["-0.3 m", "0 m", "0 m"])];
     let tally = build(&ends, "").tally();
     assert_relative_eq!(tally.spreads[&YAW_INERTIA.any()], 2.0 * 0.3 * 0.01, max_relative = 1e-12);
+}
+
+/// The same half kilogram slows the answer to the steering more at the end than in the middle.
+#[test]
+fn where_mass_sits_decides_how_quickly_it_answers() {
+    let answers = |at: &str| {
+        let parts = [("3 kg", ["200 mm", "0 mm", "90 mm"]), ("3 kg", ["-200 mm", "0 mm", "90 mm"])];
+        let more = format!(
+            "[turning]\nswing-moment = \"2 N·m\"\n[trial-mass]\nmass = \"+500 g\"\nat = [\"{at}\", \"0 mm\", \"90 mm\"]\n"
+        );
+        let values = evaluate(&build(&parts, &more).tally().givens);
+        values.si(YAW_ACCELERATION).expect("it is found")
+    };
+    let (middle, end) = (answers("0 mm"), answers("260 mm"));
+    assert!(end < middle, "{end} and {middle}");
+    // 0.24 kg·m² without it; a mass at the balance point adds nothing.
+    assert_relative_eq!(middle, 2.0 / 0.24, max_relative = 1e-9);
 }

@@ -84,6 +84,17 @@ pub fn swing_and_stop_time(angle: Angle, acceleration: AngularAcceleration) -> T
     swing_time(angle, acceleration) * 2.0_f64.sqrt()
 }
 
+/// Moment that swings a body through an angle from rest to rest in a time, half the way each,
+/// `M = 4 I θ / t²`.
+///
+/// Source: [`swing_and_stop_time`] solved for the moment.
+pub fn moment_for_swing(inertia: MomentOfInertia, angle: Angle, time: Time) -> Torque {
+    let seconds = time.get::<second>();
+    Torque::new::<newton_meter>(
+        4.0 * inertia.get::<kilogram_square_meter>() * angle.get::<radian>() / (seconds * seconds),
+    )
+}
+
 /// Rate after swinging through an angle from rest, `ω = √(2 α θ)`.
 ///
 /// Source: OpenStax, University Physics Volume 1, section 10.8.

@@ -12,6 +12,7 @@ pub const MACHINE_LENGTH: Id<Length> = Id::new("machine-length");
 pub const MACHINE_WIDTH: Id<Length> = Id::new("machine-width");
 pub const SIDEWAYS_COEFFICIENT: Id<Ratio> = Id::new("sideways-coefficient");
 pub const SWING_ANGLE: Id<Angle> = Id::new("swing-angle");
+pub const SWING_TIME_WANTED: Id<Time> = Id::new("swing-time-wanted");
 pub const BANK_ANGLE: Id<Angle> = Id::new("bank-angle");
 pub const SWING_PERIOD: Id<Time> = Id::new("swing-period");
 pub const PIVOT_DISTANCE: Id<Length> = Id::new("pivot-distance");
@@ -36,6 +37,7 @@ pub const SKID_THRUST: Id<Force> = Id::new("skid-thrust");
 pub const YAW_ACCELERATION: Id<AngularAcceleration> = Id::new("yaw-acceleration");
 pub const SWING_TIME: Id<Time> = Id::new("swing-time");
 pub const SWING_STOP_TIME: Id<Time> = Id::new("swing-stop-time");
+pub const SWING_MOMENT_NEEDED: Id<Torque> = Id::new("swing-moment-needed");
 pub const SWING_RATE: Id<AngularSpeed> = Id::new("swing-rate");
 pub const SWING_ENERGY: Id<Energy> = Id::new("swing-energy");
 pub const SPIN_INERTIA: Id<Inertia> = Id::new("spin-inertia");
@@ -66,6 +68,9 @@ pub(super) const ENTRIES: &[Entry] = &[
         .assumed(std::f64::consts::FRAC_PI_2)
         .above_zero()
         .usual(0.2, 3.2),
+    Entry::given(Turning, SWING_TIME_WANTED, "time wanted for the swing", r"t_w", "How quickly the machine is to swing through the angle and stand still again.")
+        .above_zero()
+        .usual(0.2, 5.0),
     Entry::given(Turning, BANK_ANGLE, "bank of the curve", r"\beta", "How much the ground leans into the curve.")
         .possible(0.0, 80.0 * std::f64::consts::PI / 180.0)
         .usual(0.0, 0.6),
@@ -110,6 +115,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Turning, SWING_TIME, "time to swing through the angle", r"t_\psi", "From rest, with all the moment that is left; it is still turning at the end.")
         .headline(),
     Entry::found(Turning, SWING_STOP_TIME, "time to swing and stop", r"t_{\psi 0}", "From rest to rest: the moment one way for half the angle, the other way for the rest."),
+    Entry::found(Turning, SWING_MOMENT_NEEDED, "moment for the time wanted", r"M_w", "What must turn the machine, on top of what the ground holds, to swing and stop in the time wanted.")
+        .headline(),
     Entry::found(Turning, SWING_RATE, "rate after the swing", r"\omega_\psi", "How fast it turns when it passes the angle.")
         .units(&["°/s"], &["°/s"]),
     Entry::found(Turning, SWING_ENERGY, "energy of the swing", r"E_\psi", "What the turning machine holds when it passes the angle."),

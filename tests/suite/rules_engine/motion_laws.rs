@@ -152,6 +152,7 @@ proptest! {
         let (time, slow) = (turning::swing_time(of(angle), acceleration), turning::swing_time(of(angle), slow));
         prop_assert!(near(slow.si(), 2.0 * time.si(), 1e-12));
         let both = turning::swing_and_stop_time(of(angle), acceleration);
+        prop_assert!(near(turning::moment_for_swing(of(inertia), of(angle), both).si(), torque, 1e-9));
         prop_assert!(near(both.si(), 2.0 * turning::swing_time(of(angle / 2.0), acceleration).si(), 1e-9));
     }
 

@@ -26,7 +26,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["Power at the ground; a maker's figure at the motor or engine says more than arrives."])
             .holds("Any machine; it compares liveliness at speed, not pull from rest.")
             .source("The definition; M113 figures in R. P. Hunnicutt, Bradley"),
-        Rule::new(ROTATING_MASS, (ROTOR_INERTIA, GEAR_RATIO, WHEEL_INERTIA, Maybe(DRIVE_RADIUS)), rotating)
+        Rule::new(ROTATING_MASS, (ROTOR_INERTIA, Maybe(GEAR_RATIO), WHEEL_INERTIA, Maybe(DRIVE_RADIUS)), rotating)
             .title("A rotor counts with the gear ratio squared")
             .formula(r"\q{rotating-mass} = \dfrac{\q{rotor-inertia} \cdot \q{gear-ratio}^2 + \q{wheel-inertia}}{\q{drive-radius}^2}")
             .assumes(&["Everything turns in step with the ground: no slip, no slack."])
@@ -72,17 +72,20 @@ pub(super) fn rules() -> Vec<Rule> {
     ]
 }
 
-/// While nothing spins, the radius is not asked for.
+/// While nothing spins, neither ratio nor radius is asked for.
 fn rotating(
     rotors: Inertia,
-    ratio: Ratio,
+    ratio: Option<Ratio>,
     wheels: Inertia,
     radius: Option<Length>,
 ) -> Result<Mass, Fault> {
-    match radius {
+    let ratio = if rotors == Inertia::ZERO { Some(Ratio::ZERO) } else { ratio };
+    match (ratio, radius) {
         _ if rotors == Inertia::ZERO && wheels == Inertia::ZERO => Ok(Mass::ZERO),
-        Some(radius) => Ok(motion::rotating_mass(rotors, ratio, wheels, radius)),
-        None => Err(Fault::Needs(vec![DRIVE_RADIUS.any()])),
+        (Some(ratio), Some(radius)) => Ok(motion::rotating_mass(rotors, ratio, wheels, radius)),
+        (None, Some(_)) => Err(Fault::Needs(vec![GEAR_RATIO.any()])),
+        (Some(_), None) => Err(Fault::Needs(vec![DRIVE_RADIUS.any()])),
+        (None, None) => Err(Fault::Needs(vec![GEAR_RATIO.any(), DRIVE_RADIUS.any()])),
     }
 }
 

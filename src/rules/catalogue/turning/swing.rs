@@ -101,6 +101,13 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("From rest to rest; what the ground holds helps to stop, so it is done a little sooner.")
             .source("OpenStax, University Physics Volume 1, section 10.2")
             .cautions(&[POINTS, BOX]),
+        Rule::new(SWING_MOMENT_NEEDED, (YAW_INERTIA, SWING_ANGLE, SWING_TIME_WANTED), turning::moment_for_swing)
+            .title("Half the time takes four times the moment")
+            .formula(r"\q{swing-moment-needed} = \dfrac{4 \, \q{yaw-inertia} \cdot \q{swing-angle}}{\q{swing-time-wanted}^2}")
+            .assumes(STEADY)
+            .holds("From rest to rest; what the ground holds comes on top.")
+            .source("OpenStax, University Physics Volume 1, sections 10.2 and 10.7")
+            .cautions(&[POINTS, BOX]),
         Rule::new(SWING_RATE, (SWING_ANGLE, YAW_ACCELERATION), turning::rate_after)
             .title("How fast it turns by then")
             .formula(r"\q{swing-rate} = \sqrt{2 \, \q{yaw-acceleration} \cdot \q{swing-angle}}")
