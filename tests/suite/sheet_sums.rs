@@ -26,7 +26,7 @@ fn si(tally: &Tally, id: impl Into<heftwise::quantity::AnyId>) -> f64 {
     tally.givens.get(id.into()).expect("it is given").0
 }
 
-/// Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1: rear
+/// cg-benchmark-bicycle: Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1: rear
 /// wheel, rider with frame, fork, front wheel. The sum of mass times height is printed as the
 /// stiffness entry -80.95; the heights and distances divided by 94 kg are worked from it.
 #[test]
@@ -49,7 +49,7 @@ fn the_benchmark_bicycle_has_its_centre_of_gravity_where_published() {
     assert_relative_eq!(si(&tally, CG_HEIGHT), 0.861170, max_relative = 2e-6);
 }
 
-/// Baker and Haynes, Engineering Statics: Open and Interactive, chapter 7, "3D Center of Mass":
+/// cg-block-hole-wedge: Baker and Haynes, Engineering Statics: Open and Interactive, chapter 7, "3D Center of Mass":
 /// a block, a hole and a wedge. The weights are proportional to these masses; the hole, a negative
 /// part, is the trial mass.
 #[test]
@@ -68,7 +68,7 @@ fn a_hole_taken_out_by_the_trial_mass_moves_the_centre_as_published() {
     assert_relative_eq!(si(&tally, CG_HEIGHT) / 0.3048, 3.37, max_relative = 3e-3);
 }
 
-/// Baker and Haynes, as above, "Simple Center of Gravity": 50, 10 and 30 N at 0, 1.2 and 2 m.
+/// cg-three-boxes: Baker and Haynes, as above, "Simple Center of Gravity": 50, 10 and 30 N at 0, 1.2 and 2 m.
 #[test]
 fn three_boxes_balance_where_published() {
     let up = "0 m";

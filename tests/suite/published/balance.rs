@@ -148,6 +148,7 @@ const ENDS: &[Case] = &[
         &[
             Found(NOSE_OVER_LIMIT.any(), 0.7),
             Found(NOSE_OVER_DECELERATION.any(), 0.6 * 0.995_037_190_209_989),
+            Found(BRAKE_DEMAND.any(), 0.7),
             Found(NOSE_OVER_MARGIN.any(), 1.0),
         ],
         "J. S. Riel, Maximal Braking on a Standard Bicycle (2005)",
@@ -181,7 +182,7 @@ const ENDS: &[Case] = &[
         "flip-truck-wheelie",
         0.001,
         &[(WHEELBASE.any(), 120.0 * INCH), (CG_HEIGHT.any(), 24.0 * INCH)],
-        &[Found(FRONT_LIFT_LIMIT.any(), 2.5)],
+        &[Found(FRONT_LIFT_LIMIT.any(), 2.5), Found(FRONT_LIFT_ACCELERATION.any(), 2.5 * GN)],
         MERIAM,
         "Geometry printed; a low long machine spins its wheels instead.",
     ),

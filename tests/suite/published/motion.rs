@@ -44,6 +44,14 @@ const DRAG: &[Case] = &[
         "Worked from a published statement; the drag area holds the coefficient already.",
     ),
     read(
+        "drag-saloon-area",
+        0.002,
+        &[(DRAG_COEFFICIENT.any(), 0.28), (FRONTAL_AREA.any(), 2.5)],
+        &[Found(DRAG_AREA.any(), 0.70)],
+        UP_6_4,
+        "The table's coefficient and the problem's drag area.",
+    ),
+    read(
         "drag-2600lb-car-60mph",
         0.001,
         &[
@@ -149,8 +157,13 @@ const FORCE_AND_POWER: &[Case] = &[
             (FRONTAL_AREA.any(), 6.24 * FOOT2),
             (AIR_DENSITY.any(), 0.08 * 0.45359237 / (FOOT * FOOT * FOOT)),
             (DRIVING_SPEED.any(), 55.0 * MPH),
+            (DRIVE_POWER.any(), 10.77 * HP),
         ],
-        &[Found(DRIVING_POWER.any(), 10.77 * HP)],
+        &[
+            Found(DRIVING_POWER.any(), 10.77 * HP),
+            Found(POWER_TOP_SPEED.any(), 55.0 * MPH),
+            Found(TOP_SPEED.any(), 55.0 * MPH),
+        ],
         "M. J. Moran and H. N. Shapiro, Fundamentals of Engineering Thermodynamics, 8th edition, problem 2.23",
         "Worked from a published statement.",
     ),

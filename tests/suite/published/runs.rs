@@ -104,6 +104,14 @@ const RUNS: &[Case] = &[
 
 const STOPS: &[Case] = &[
     read(
+        "impulse-train-car-rolls-out",
+        0.002,
+        &[(MASS.any(), 15000.0), (DRIVING_SPEED.any(), 5.4), (STEADY_RESISTANCE.any(), 1500.0)],
+        &[Found(COAST_DOWN_TIME.any(), 54.0)],
+        "OpenStax, College Physics 2e, section 8.1, problem (module m42156)",
+        "Printed.",
+    ),
+    read(
         "braking-force-1000kg",
         0.003,
         &[
@@ -222,8 +230,13 @@ const STOPS: &[Case] = &[
     read(
         "stop-baseball-slide",
         0.002,
-        &[(DRIVING_SPEED.any(), 6.00), (BRAKING_DECELERATION.any(), 450.0 / 65.0)],
-        &[Found(BRAKING_DISTANCE.any(), 2.60)],
+        &[
+            (MASS.any(), 65.0),
+            (DRIVING_SPEED.any(), 6.00),
+            (STEADY_RESISTANCE.any(), 450.0),
+            (BRAKING_DECELERATION.any(), 450.0 / 65.0),
+        ],
+        &[Found(BRAKING_DISTANCE.any(), 2.60), Found(COAST_DOWN_DISTANCE.any(), 2.60)],
         "OpenStax, College Physics 2e, section 7.5, Example 7.9 (module m42150)",
         "Printed; 450 N of friction on 65.0 kg.",
     ),
@@ -259,6 +272,7 @@ const ROTATING: &[Case] = &[
         &[(MASS.any(), 1.0), (DRIVE_RADIUS.any(), 1.0), (WHEEL_INERTIA.any(), 1.0)],
         &[
             By("speed at the foot", || (2.0 * 3.71 * 25.0 / factor_of_body(1.0)).sqrt(), 9.63),
+            Found(ROTATING_MASS.any(), 1.0),
             Found(MASS_FACTOR.any(), 2.0),
         ],
         "OpenStax, University Physics Volume 1, section 11.1, Example 11.3 (module m58335)",

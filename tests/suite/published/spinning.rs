@@ -1,7 +1,7 @@
 //! Speeding up a turning body, and spinning parts.
 
 use heftwise::physics::turning;
-use heftwise::quantity::catalogue::{motion::*, turning::*};
+use heftwise::quantity::catalogue::{machine::*, motion::*, turning::*};
 use heftwise::quantity::{AngularSpeed, Energy, Inertia, Mass, Measure, Speed};
 
 use super::{
@@ -61,8 +61,16 @@ const SPEEDING_UP: &[Case] = &[
     read(
         "spinup-jet-fan",
         0.002,
-        &[],
-        &[By("torque", || turning::torque_for(of(30.0), of(20.0 * REV), of(10.0)).si(), 376.8)],
+        &[
+            (SWING_MOMENT.any(), 376.8),
+            (YAW_INERTIA.any(), 30.0),
+            // From rest to 20 turns a second in 10 s is 100 turns.
+            (SWING_ANGLE.any(), 100.0 * REV),
+        ],
+        &[
+            Found(SWING_TIME.any(), 10.0),
+            By("torque", || turning::torque_for(of(30.0), of(20.0 * REV), of(10.0)).si(), 376.8),
+        ],
         UP_10_7,
         "Printed; 377.0 N m unrounded.",
     ),
@@ -135,8 +143,9 @@ const SPINNING: &[Case] = &[
     read(
         "spin-energy-baton",
         0.005,
-        &[],
+        &[(MASS.any(), 1.0), (MACHINE_LENGTH.any(), 0.7), (MACHINE_WIDTH.any(), 1e-6)],
         &[
+            Found(YAW_INERTIA.any(), 0.041),
             By("inertia", || baton().si(), 0.041),
             By("energy", || turning::spin_energy(baton(), of(10.0 * REV)).si(), 80.6),
         ],
@@ -208,8 +217,9 @@ const SPINNING: &[Case] = &[
     read(
         "gyro-bike-wheel-in-air",
         0.012,
-        &[],
+        &[(DRIVING_SPEED.any(), 10.0), (TURN_RADIUS.any(), 0.35)],
         &[
+            Found(TURNING_RATE.any(), 28.6),
             By("spin", || rolling_at_ten().si(), 28.6),
             By(
                 "angular momentum",
