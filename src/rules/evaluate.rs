@@ -73,7 +73,8 @@ fn reach(from: &[AnyId], step: impl Fn(usize) -> Vec<usize>) -> Vec<bool> {
 }
 
 /// The part of a pass that a change of some given numbers can reach, for asking the same question
-/// many times over: a curve, a spread.
+/// many times over: a curve, a spread. The numbers are those of a whole pass; a caution that looks
+/// further than its rule's own needs may be left as it was.
 #[derive(Debug, Clone)]
 pub struct Course {
     places: Vec<usize>,

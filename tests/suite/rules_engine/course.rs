@@ -2,7 +2,7 @@
 
 use heftwise::quantity::{AnyId, catalogue};
 use heftwise::rules::catalogue::finder;
-use heftwise::rules::{Course, Givens, evaluate};
+use heftwise::rules::{Course, Givens, Known, Value, evaluate};
 use proptest::prelude::*;
 
 fn any_id() -> impl Strategy<Value = AnyId> {
@@ -25,6 +25,14 @@ fn change() -> impl Strategy<Value = (Givens, AnyId, f64)> {
     })
 }
 
+/// A value without its cautions, which may look further than the rule's own needs.
+fn bare(value: &Value) -> Value {
+    match value {
+        Value::Known(known) => Value::Known(Known { cautions: Vec::new(), ..known.clone() }),
+        other => other.clone(),
+    }
+}
+
 proptest! {
     #[test]
     fn a_course_finds_what_a_whole_pass_finds(
@@ -37,11 +45,14 @@ proptest! {
 
         let mut reached = before.clone();
         Course::from(&[changed]).run(&givens, &mut reached);
-        prop_assert_eq!(&reached, &whole);
+        for entry in catalogue::all() {
+            let (found, wanted) = (reached.of(entry.id), whole.of(entry.id));
+            prop_assert_eq!(bare(found), bare(wanted), "{}", entry.id);
+        }
 
         let mut between = before;
         Course::between(&[changed], &[wanted]).run(&givens, &mut between);
-        prop_assert_eq!(between.of(wanted), whole.of(wanted));
+        prop_assert_eq!(bare(between.of(wanted)), bare(whole.of(wanted)), "{}", wanted);
     }
 }
 
