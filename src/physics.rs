@@ -34,4 +34,30 @@ pub enum Impossible {
     Centred,
     /// The speed is zero.
     NoSpeed,
+    /// The torque asked for stalls the motor.
+    Stalls,
+    /// The winding heats its own resistance faster than it cools.
+    RunsAway,
+    /// The loss at rest never reaches the limit.
+    NeverReached,
+    /// The air, or the start, is already past the limit.
+    TooHotAlready,
+    /// One stretch of work alone passes the limit.
+    NoRestWillDo,
+    /// No resistance to the air is small enough.
+    NoHeatSinkWillDo,
+    /// The battery falls below its cut-off with no current at all.
+    EmptyAlready,
+}
+
+/// A quantity from its value in the coherent SI unit: for the kinds and differences that uom's own
+/// arithmetic does not mix (turning, thermometer readings, fitted formulas).
+fn si<D: uom::si::Dimension + ?Sized>(
+    value: f64,
+) -> uom::si::Quantity<D, uom::si::SI<f64>, f64> {
+    uom::si::Quantity {
+        dimension: std::marker::PhantomData,
+        units: std::marker::PhantomData,
+        value,
+    }
 }

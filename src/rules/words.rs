@@ -46,6 +46,25 @@ pub(super) fn impossible(why: Impossible) -> String {
             "The load bears down exactly in the middle, so no end is near to lifting."
         }
         Impossible::NoSpeed => "It is not moving, so there is nothing to stop.",
+        Impossible::Stalls => {
+            "The motor stalls: at this voltage it cannot give the torque asked of it. Gear it lower, ask for less push, or give it more voltage."
+        }
+        Impossible::RunsAway => {
+            "There is no steady temperature: warm copper resists more, and here each degree adds more heat than the motor can shed. Less current, or better cooling."
+        }
+        Impossible::NeverReached => {
+            "It never gets there: even at rest temperature it stays under the limit."
+        }
+        Impossible::TooHotAlready => "The air is already as warm as the limit, so nothing may be heated at all.",
+        Impossible::NoRestWillDo => {
+            "No rest is long enough: one stretch of work alone passes the limit. Shorten the work or lower the current."
+        }
+        Impossible::NoHeatSinkWillDo => {
+            "No heat sink is large enough: the parts between chip and sink already use up the whole temperature step."
+        }
+        Impossible::EmptyAlready => {
+            "The battery is under its cut-off with no load at all: the cells are empty, or the cut-off is set for other cells."
+        }
     }
     .to_owned()
 }
