@@ -52,9 +52,7 @@ pub enum Impossible {
 
 /// A quantity from its value in the coherent SI unit: for the kinds and differences that uom's own
 /// arithmetic does not mix (turning, thermometer readings, fitted formulas).
-fn si<D: uom::si::Dimension + ?Sized>(
-    value: f64,
-) -> uom::si::Quantity<D, uom::si::SI<f64>, f64> {
+fn si<D: uom::si::Dimension + ?Sized>(value: f64) -> uom::si::Quantity<D, uom::si::SI<f64>, f64> {
     uom::si::Quantity {
         dimension: std::marker::PhantomData,
         units: std::marker::PhantomData,

@@ -4,6 +4,9 @@ mod cautions;
 mod examples;
 mod laws;
 mod numbers;
+mod power;
+mod power_laws;
+mod power_numbers;
 mod table;
 
 use heftwise::quantity::AnyId;
@@ -36,7 +39,7 @@ fn values(given: &[(AnyId, f64)]) -> Values {
 
 /// The crawler with some numbers changed or added.
 fn crawler_with(changes: &[(AnyId, f64)]) -> Values {
-    values(&[CRAWLER, changes].concat())
+    values(&[CRAWLER, power::POWER, changes].concat())
 }
 
 fn lacks(values: &Values, id: impl Into<AnyId>) -> Vec<Lack> {

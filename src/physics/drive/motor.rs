@@ -15,11 +15,9 @@ use uom::typenum::{N1, N2, P1, P2, Z0};
 use crate::physics::{Impossible, si};
 
 /// Speed of turning per voltage, SI radian per second and volt.
-pub type SpeedConstant =
-    Quantity<uom::si::ISQ<N2, N1, P2, P1, Z0, Z0, Z0>, uom::si::SI<f64>, f64>;
+pub type SpeedConstant = Quantity<uom::si::ISQ<N2, N1, P2, P1, Z0, Z0, Z0>, uom::si::SI<f64>, f64>;
 /// Torque per current, SI newton metre per ampere.
-pub type TorqueConstant =
-    Quantity<uom::si::ISQ<P2, P1, N2, N1, Z0, Z0, Z0>, uom::si::SI<f64>, f64>;
+pub type TorqueConstant = Quantity<uom::si::ISQ<P2, P1, N2, N1, Z0, Z0, Z0>, uom::si::SI<f64>, f64>;
 
 /// Torque constant from speed constant, `K_t = 1 / K_v` in SI units.
 ///

@@ -1,8 +1,8 @@
 //! Cells and packs: voltage, sag, heat, energy and time.
 
 use uom::si::f64::{
-    ElectricCharge, ElectricCurrent, ElectricPotential, ElectricalResistance, Energy,
-    Mass, Power, Ratio, SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval,
+    ElectricCharge, ElectricCurrent, ElectricPotential, ElectricalResistance, Energy, Mass, Power,
+    Ratio, SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval,
     ThermodynamicTemperature, Time,
 };
 

@@ -32,9 +32,8 @@ pub struct Air {
 pub fn air(temperature: ThermodynamicTemperature) -> Air {
     let t = temperature.value;
     let density = 101_325.0 / (287.05 * t);
-    let sutherland = |at_freezing: f64, s: f64| {
-        at_freezing * (t / 273.15).powf(1.5) * (273.15 + s) / (t + s)
-    };
+    let sutherland =
+        |at_freezing: f64, s: f64| at_freezing * (t / 273.15).powf(1.5) * (273.15 + s) / (t + s);
     let viscosity = sutherland(1.716e-5, 110.4);
     let conductivity = sutherland(0.02436, 194.0);
     let celsius = t - 273.15;

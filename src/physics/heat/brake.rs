@@ -59,4 +59,3 @@ pub fn insulation_life(
 ) -> Ratio {
     si(2f64.powf((limit.value - temperature.value) / 10.0))
 }
-

@@ -31,7 +31,11 @@ pub fn rayleigh(grashof: Ratio, prandtl: Ratio) -> Ratio {
 }
 
 /// Coefficient from a Nusselt number, `h = Nu k / L`.
-pub fn coefficient(nusselt: Ratio, conductivity: ThermalConductivity, length: Length) -> HeatTransfer {
+pub fn coefficient(
+    nusselt: Ratio,
+    conductivity: ThermalConductivity,
+    length: Length,
+) -> HeatTransfer {
     si(nusselt.value * conductivity.value / length.value)
 }
 
@@ -102,11 +106,7 @@ pub fn reynolds(speed: Velocity, length: Length, viscosity: KinematicViscosity) 
 /// Source: F. P. Incropera, D. P. DeWitt, chapter 7; S. K. Som, Introduction to Heat Transfer.
 pub fn along_plate(reynolds: Ratio, prandtl: Ratio) -> Ratio {
     let re = reynolds.value;
-    let flow = if re <= TURNS_TURBULENT {
-        0.664 * re.sqrt()
-    } else {
-        0.037 * re.powf(0.8) - 871.0
-    };
+    let flow = if re <= TURNS_TURBULENT { 0.664 * re.sqrt() } else { 0.037 * re.powf(0.8) - 871.0 };
     si(flow * prandtl.value.cbrt())
 }
 

@@ -1,6 +1,8 @@
 //! A closed box: how much skin it has, and how well each part of it passes heat.
 
-use uom::si::f64::{Area, HeatTransfer, Length, Power, Ratio, ThermalConductance, ThermalResistance};
+use uom::si::f64::{
+    Area, HeatTransfer, Length, Power, Ratio, ThermalConductance, ThermalResistance,
+};
 
 use crate::physics::si;
 

@@ -259,12 +259,7 @@ pub(super) static UNITS: &[Unit] = &[
     both("kg/J", &[], SpecificConsumption, 1.0).on_request(),
     metric("g/(kW·h)", &["g/kWh"], SpecificConsumption, 1e-3 / 3.6e6),
     metric("kg/(kW·h)", &["kg/kWh"], SpecificConsumption, 1.0 / 3.6e6).on_request(),
-    imperial(
-        "lb/(hp·h)",
-        &["lb/hp/h"],
-        SpecificConsumption,
-        POUND / (550.0 * FOOT_POUND * 3600.0),
-    ),
+    imperial("lb/(hp·h)", &["lb/hp/h"], SpecificConsumption, POUND / (550.0 * FOOT_POUND * 3600.0)),
     both("%/K", &["%/°C"], TemperatureCoefficient, 0.01),
     both("1/K", &["1/°C"], TemperatureCoefficient, 1.0).on_request(),
     metric("g/h", &[], MassFlow, 1e-3 / 3600.0).on_request(),
