@@ -4,7 +4,8 @@ use super::outcome::Outcome;
 use super::words::{label, lacking};
 use crate::quantity::AnyId;
 use crate::quantity::catalogue::{
-    ground::HOLDING_PRESSURE, impact::*, pressure::*, running_gear::CONTACT_LENGTH,
+    drive::*, electrics::*, ground::HOLDING_PRESSURE, heat::*, impact::*, pressure::*,
+    running_gear::CONTACT_LENGTH,
 };
 use crate::rules::{Lack, Value};
 
@@ -73,6 +74,69 @@ pub const LIMITS: &[Limit] = &[
         lesson: "impact",
         first_move: "Set the delicate part on something soft, or give the stop more distance.",
         gives: "The most delicate part sees more shock than it may.",
+    },
+    Limit {
+        margin: PUSH_MARGIN.any(),
+        demand: TOTAL_RESISTANCE.any(),
+        capacity: PEAK_PUSH.any(),
+        title: "Before the motors stall",
+        lesson: "pressure",
+        first_move: "Gear it lower; it costs speed but no money.",
+        gives: "The motors stand still and turn all they draw into heat.",
+    },
+    Limit {
+        margin: MOTOR_HEAT_MARGIN.any(),
+        demand: WINDING_RISE.any(),
+        capacity: ALLOWED_RISE.any(),
+        title: "The winding of the motor, working without rest",
+        lesson: "pressure",
+        first_move: "Gear it lower, or rest it: heat goes with the square of the current.",
+        gives: "The winding passes its limit: magnets weaken and insulation chars.",
+    },
+    Limit {
+        margin: CONTROLLER_MARGIN.any(),
+        demand: CHIP_RISE.any(),
+        capacity: CHIP_ALLOWED_RISE.any(),
+        title: "The chips of the controller",
+        lesson: "pressure",
+        first_move: "Give the heat a metal path out of the box.",
+        gives: "The controller shuts off or burns out.",
+    },
+    Limit {
+        margin: CUTOFF_MARGIN.any(),
+        demand: PEAK_BATTERY_CURRENT.any(),
+        capacity: COLD_CUTOFF_CURRENT.any(),
+        title: "The battery in a cold start",
+        lesson: "pressure",
+        first_move: "Keep the pack warm, or start off gently.",
+        gives: "The voltage sags below the cut-off, and the machine stops although the pack is full.",
+    },
+    Limit {
+        margin: LABEL_MARGIN.any(),
+        demand: PEAK_BATTERY_CURRENT.any(),
+        capacity: LABEL_CURRENT.any(),
+        title: "The battery by its label",
+        lesson: "pressure",
+        first_move: "Limit the current of the controller.",
+        gives: "The pack is asked for more than its label allows: it heats, swells and ages.",
+    },
+    Limit {
+        margin: WIRE_MARGIN.any(),
+        demand: BATTERY_CURRENT.any(),
+        capacity: WIRE_RATED_CURRENT.any(),
+        title: "Wires and plugs",
+        lesson: "pressure",
+        first_move: "Shorten the run, then take thicker wire and larger plugs.",
+        gives: "Wires or plugs get hotter than their insulation takes.",
+    },
+    Limit {
+        margin: REGULATOR_MARGIN.any(),
+        demand: REGULATOR_DEMAND.any(),
+        capacity: REGULATOR_LIMIT.any(),
+        title: "The regulator with every servo stalled",
+        lesson: "pressure",
+        first_move: "Give the servos a supply of their own.",
+        gives: "The voltage at the receiver dips, and it resets.",
     },
 ];
 

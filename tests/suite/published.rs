@@ -6,11 +6,17 @@
 //! Where a source gives a force and asks for what a rule takes as given, the printed answer goes
 //! in and the source's given number must come out.
 
+mod air;
+mod convection;
+mod drive;
+mod electrics;
 mod ground;
+mod heat;
 mod impact;
 mod practice;
 mod pulse;
 mod restitution;
+mod wire_table;
 
 use std::collections::HashSet;
 
@@ -28,6 +34,16 @@ mod unit {
     pub const GN: f64 = 9.80665;
     pub const MS: f64 = 1e-3;
     pub const CM: f64 = 1e-2;
+    pub const MICRO: f64 = 1e-6;
+    pub const NANO: f64 = 1e-9;
+    pub const MILLI: f64 = 1e-3;
+    pub const KILO: f64 = 1e3;
+    pub const MM2: f64 = 1e-6;
+    pub const MINUTE: f64 = 60.0;
+    pub const HOUR: f64 = 3600.0;
+    pub const RPM: f64 = std::f64::consts::PI / 30.0;
+    /// Zero on the Celsius scale, in kelvin.
+    pub const CELSIUS: f64 = 273.15;
     /// Straight down, as an approach angle.
     pub const DOWN: f64 = std::f64::consts::FRAC_PI_2;
 }
@@ -80,6 +96,15 @@ fn of<Q: Measure>(si: f64) -> Q {
     Q::from_si(si)
 }
 
+/// A quantity that the catalogue has no dimension for, from its SI number.
+fn si<D: uom::si::Dimension + ?Sized>(value: f64) -> uom::si::Quantity<D, uom::si::SI<f64>, f64> {
+    uom::si::Quantity {
+        dimension: std::marker::PhantomData,
+        units: std::marker::PhantomData,
+        value,
+    }
+}
+
 /// The number the rules find, or what they say instead.
 fn by_rules(given: &[(AnyId, f64)], id: AnyId) -> Result<f64, String> {
     let mut givens = Givens::default();
@@ -96,7 +121,10 @@ fn misses(case: &Case) -> Vec<String> {
         };
         match got {
             Ok(got) if (got - wanted).abs() <= case.tolerance * wanted.abs() => None,
-            got => Some(format!("{}: {name} is {got:?}, published {wanted}", case.id)),
+            got => Some(format!(
+                "{}: {name} is {got:?}, published {wanted} within {}: {}",
+                case.id, case.tolerance, case.source
+            )),
         }
     };
     case.expect.iter().filter_map(miss).collect()

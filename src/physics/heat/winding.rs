@@ -4,8 +4,7 @@
 //! equations stays linear and has a closed form:
 //! `C_w θ_w' = P + g θ_w − (θ_w − θ_h)/R_w`, `C_h θ_h' = (θ_w − θ_h)/R_w − θ_h/R_h`,
 //! with `g = α P_cu`.
-//! Source: the two-body model of maxon motor's catalogue data; S. Seely, resistor-capacitor
-//! networks.
+//! Source: the two-body model of maxon motor's catalogue data.
 
 use uom::si::f64::{
     ElectricCurrent, ElectricalResistance, HeatCapacity, Power, TemperatureCoefficient,

@@ -10,7 +10,7 @@ pub const SPEED_CONSTANT: Id<SpeedConstant> = Id::new("speed-constant");
 pub const TORQUE_CONSTANT: Id<TorqueConstant> = Id::new("torque-constant");
 pub const MOTOR_RESISTANCE: Id<Resistance> = Id::new("motor-resistance");
 pub const NO_LOAD_CURRENT: Id<Current> = Id::new("no-load-current");
-pub const ROTOR_INERTIA: Id<Inertia> = Id::new("rotor-inertia");
+pub const MOTOR_INERTIA: Id<Inertia> = Id::new("motor-inertia");
 pub const MOTOR_COUNT: Id<Ratio> = Id::new("motor-count");
 pub const THROTTLE: Id<Ratio> = Id::new("throttle");
 pub const TOTAL_RESISTANCE: Id<Force> = Id::new("total-resistance");
@@ -85,7 +85,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(0.002, 5.0),
     Entry::given(Drive, NO_LOAD_CURRENT, "no-load current", r"I_0", "What the motor draws when it turns freely: friction and iron loss.")
         .usual(0.02, 10.0),
-    Entry::given(Drive, ROTOR_INERTIA, "inertia of the rotor", r"J_m", "The moment of inertia of everything that turns with the motor shaft.")
+    Entry::given(Drive, MOTOR_INERTIA, "inertia of a motor's rotor", r"J_m", "The moment of inertia of everything that turns with the shaft of one motor.")
         .above_zero()
         .units(&["g·cm²", "kg·cm²"], &["lb·in²"])
         .usual(1e-7, 0.01),
@@ -210,9 +210,9 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(f64::MIN, f64::MAX)
         .headline(),
     Entry::found(Drive, ENGINE_EFFICIENCY, "engine efficiency", r"\eta_e", "The part of the fuel's heat that reaches the shaft."),
-    Entry::found(Drive, FUEL_FLOW, "fuel flow", r"\dot m_f", "The fuel used at full power.")
+    Entry::found(Drive, FUEL_FLOW, "fuel flow", r"q_f", "The fuel used at full power.")
         .units(&["g/h", "kg/h"], &["lb/s"]),
-    Entry::found(Drive, ENGINE_AIR_FLOW, "air drawn in", r"\dot m_a", "The air the engine breathes at full power."),
+    Entry::found(Drive, ENGINE_AIR_FLOW, "air drawn in", r"q_a", "The air the engine breathes at full power."),
     Entry::found(Drive, ENGINE_WASTE_HEAT, "waste heat of the engine", r"P_w", "All the fuel's heat that is not work: exhaust, cooling and friction."),
     Entry::found(Drive, ENGINE_MECHANICAL_EFFICIENCY, "mechanical efficiency of the engine", r"\eta_f", "The part of the work in the cylinders that reaches the shaft, at this load."),
     Entry::found(Drive, ENGINE_PUSH, "push of the engine", r"F_e", "What the engine's torque pushes with at the ground; grip may allow less."),

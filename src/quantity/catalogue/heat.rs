@@ -9,7 +9,7 @@ use crate::quantity::{
 /// Zero on the Celsius scale, in kelvin.
 const CELSIUS: f64 = 273.15;
 
-pub const AIR_TEMPERATURE: Id<Temperature> = Id::new("air-temperature");
+pub const COOLING_AIR: Id<Temperature> = Id::new("cooling-air");
 pub const WINDING_TO_HOUSING: Id<ThermalResistance> = Id::new("winding-to-housing");
 pub const HOUSING_TO_AIR: Id<ThermalResistance> = Id::new("housing-to-air");
 pub const COPPER_MASS: Id<Mass> = Id::new("copper-mass");
@@ -106,7 +106,7 @@ pub const BRAKE_RISE: Id<TemperatureStep> = Id::new("brake-rise");
 pub const BRAKE_TEMPERATURE: Id<Temperature> = Id::new("brake-temperature");
 
 pub(super) const ENTRIES: &[Entry] = &[
-    Entry::given(Heat, AIR_TEMPERATURE, "air temperature", r"T_a", "How warm the air outside is.")
+    Entry::given(Heat, COOLING_AIR, "air about the machine", r"T_a", "How warm the air that cools the machine is, on the hottest day it should work.")
         .assumed(CELSIUS + 20.0)
         .above_zero()
         .usual(CELSIUS - 30.0, CELSIUS + 45.0),

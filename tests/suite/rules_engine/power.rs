@@ -11,7 +11,7 @@ pub const POWER: &[(AnyId, f64)] = &[
     (SPEED_CONSTANT.any(), 45.0),
     (MOTOR_RESISTANCE.any(), 0.12),
     (NO_LOAD_CURRENT.any(), 0.8),
-    (ROTOR_INERTIA.any(), 2e-5),
+    (MOTOR_INERTIA.any(), 2e-5),
     (MOTOR_COUNT.any(), 2.0),
     (TOTAL_RESISTANCE.any(), 18.0),
     (FIRST_STAGE_RATIO.any(), 20.0),

@@ -76,11 +76,11 @@ fn line() -> Vec<Rule> {
             .cautions(MOMENT),
         Rule::new(
             MECHANICAL_TIME_CONSTANT,
-            (ROTOR_INERTIA, MOTOR_RESISTANCE, TORQUE_CONSTANT),
+            (MOTOR_INERTIA, MOTOR_RESISTANCE, TORQUE_CONSTANT),
             motor::time_constant,
         )
         .title("How quickly the bare motor runs up")
-        .formula(r"\q{mechanical-time-constant} = \dfrac{\q{rotor-inertia} \cdot \q{motor-resistance}}{\q{torque-constant}^2}")
+        .formula(r"\q{mechanical-time-constant} = \dfrac{\q{motor-inertia} \cdot \q{motor-resistance}}{\q{torque-constant}^2}")
         .assumes(FIRST_ORDER)
         .holds("No load, stiff supply.")
         .source(MAKER),

@@ -38,9 +38,9 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("One stop; the next starts from there. The rubbing face is hotter than this mean.")
         .source(OPENSTAX)
         .cautions(&[QUALIFIED]),
-        Rule::new(BRAKE_TEMPERATURE, (AIR_TEMPERATURE, BRAKE_RISE), heat::temperature_above)
+        Rule::new(BRAKE_TEMPERATURE, (COOLING_AIR, BRAKE_RISE), heat::temperature_above)
             .title("The rise on top of the air")
-            .formula(r"\q{brake-temperature} = \q{air-temperature} + \q{brake-rise}")
+            .formula(r"\q{brake-temperature} = \q{cooling-air} + \q{brake-rise}")
             .assumes(KEEPS)
             .holds("One stop from cold.")
             .source(OPENSTAX)
@@ -49,6 +49,6 @@ pub(super) fn rules() -> Vec<Rule> {
 }
 
 fn burns(values: &Values) -> bool {
-    let sum = values.si(AIR_TEMPERATURE).zip(values.si(BRAKE_RISE)).map(|(air, rise)| air + rise);
+    let sum = values.si(COOLING_AIR).zip(values.si(BRAKE_RISE)).map(|(air, rise)| air + rise);
     sum >= Some(BURNS)
 }

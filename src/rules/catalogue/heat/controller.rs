@@ -64,9 +64,9 @@ fn closed_box() -> Vec<Rule> {
             .assumes(BOX)
             .holds("After several time constants: a short test in the garden does not show it.")
             .source(OHM),
-        Rule::new(BOX_TEMPERATURE, (AIR_TEMPERATURE, BOX_RISE), heat::temperature_above)
+        Rule::new(BOX_TEMPERATURE, (COOLING_AIR, BOX_RISE), heat::temperature_above)
             .title("The rise on top of the air outside")
-            .formula(r"\q{box-temperature} = \q{air-temperature} + \q{box-rise}")
+            .formula(r"\q{box-temperature} = \q{cooling-air} + \q{box-rise}")
             .assumes(BOX)
             .holds("After several time constants.")
             .source(OHM),
@@ -101,11 +101,11 @@ fn chips() -> Vec<Rule> {
             .source(CHAIN),
         Rule::new(
             CONTROLLER_TEMPERATURE,
-            (CHIP_RISE, AIR_TEMPERATURE, Maybe(BOX_TEMPERATURE)),
+            (CHIP_RISE, COOLING_AIR, Maybe(BOX_TEMPERATURE)),
             chip_temperature,
         )
         .title("The rise on top of the air about the controller")
-        .formula(r"\q{controller-temperature} = \q{chip-rise} + \max\left( \q{air-temperature},\ \q{box-temperature} \right)")
+        .formula(r"\q{controller-temperature} = \q{chip-rise} + \max\left( \q{cooling-air},\ \q{box-temperature} \right)")
         .assumes(&["The heat sink stands in the air of the box, if there is a box."])
         .holds("Steady load.")
         .source(CHAIN)
@@ -119,11 +119,11 @@ fn chips() -> Vec<Rule> {
         ]),
         Rule::new(
             CHIP_ALLOWED_RISE,
-            (CHIP_LIMIT, AIR_TEMPERATURE, Maybe(BOX_TEMPERATURE)),
+            (CHIP_LIMIT, COOLING_AIR, Maybe(BOX_TEMPERATURE)),
             chip_allowed,
         )
         .title("From the air about the controller to the limit")
-        .formula(r"\q{chip-allowed-rise} = \q{chip-limit} - \max\left( \q{air-temperature},\ \q{box-temperature} \right)")
+        .formula(r"\q{chip-allowed-rise} = \q{chip-limit} - \max\left( \q{cooling-air},\ \q{box-temperature} \right)")
         .assumes(&["The heat sink stands in the air of the box, if there is a box."])
         .holds("The hottest day it should work on.")
         .source("The definition of a temperature rise")
@@ -174,7 +174,7 @@ fn chip_allowed(
 }
 
 fn controller_burns(values: &Values) -> bool {
-    let (Some(rise), Some(air)) = (values.get(CHIP_RISE), values.get(AIR_TEMPERATURE)) else {
+    let (Some(rise), Some(air)) = (values.get(CHIP_RISE), values.get(COOLING_AIR)) else {
         return false;
     };
     chip_temperature(rise, air, values.get(BOX_TEMPERATURE)).si() >= BURNS

@@ -62,9 +62,9 @@ fn bodies() -> Vec<Rule> {
             .assumes(&["One path, in a row."])
             .holds("The mounting and the air it was measured with.")
             .source(OHM),
-        Rule::new(ALLOWED_RISE, (WINDING_LIMIT, AIR_TEMPERATURE), heat::rise_above)
+        Rule::new(ALLOWED_RISE, (WINDING_LIMIT, COOLING_AIR), heat::rise_above)
             .title("From the air to the limit")
-            .formula(r"\q{allowed-rise} = \q{winding-limit} - \q{air-temperature}")
+            .formula(r"\q{allowed-rise} = \q{winding-limit} - \q{cooling-air}")
             .assumes(&["Sun and a warm engine bay are in the air temperature given."])
             .holds("The hottest day it should work on.")
             .source("The definition of a temperature rise"),
@@ -84,9 +84,9 @@ fn at_rest() -> Vec<Rule> {
         .holds(HOLDS)
         .source("Energy balance with the resistance law of copper, NBS Handbook 100 (from memory)")
         .cautions(PAST_LIMIT),
-        Rule::new(WINDING_TEMPERATURE, (AIR_TEMPERATURE, WINDING_RISE), heat::temperature_above)
+        Rule::new(WINDING_TEMPERATURE, (COOLING_AIR, WINDING_RISE), heat::temperature_above)
             .title("The rise on top of the air")
-            .formula(r"\q{winding-temperature} = \q{air-temperature} + \q{winding-rise}")
+            .formula(r"\q{winding-temperature} = \q{cooling-air} + \q{winding-rise}")
             .assumes(WARMER)
             .holds(HOLDS)
             .source(OHM)
@@ -103,11 +103,11 @@ fn at_rest() -> Vec<Rule> {
         .source("The resistance law of copper, NBS Handbook 100 (from memory)"),
         Rule::new(
             HOUSING_TEMPERATURE,
-            (AIR_TEMPERATURE, MOTOR_WARM_LOSS, HOUSING_TO_AIR),
+            (COOLING_AIR, MOTOR_WARM_LOSS, HOUSING_TO_AIR),
             housing_temperature,
         )
         .title("All the heat leaves through the housing")
-        .formula(r"\q{housing-temperature} = \q{air-temperature} + \q{motor-warm-loss} \cdot \q{housing-to-air}")
+        .formula(r"\q{housing-temperature} = \q{cooling-air} + \q{motor-warm-loss} \cdot \q{housing-to-air}")
         .assumes(&["The housing is equally warm all over; an infrared gun reads bare metal far too cold."])
         .holds(HOLDS)
         .source(BODIES)
@@ -193,8 +193,7 @@ fn housing_temperature(
 }
 
 fn housing_burns(values: &Values) -> bool {
-    let known =
-        (values.get(AIR_TEMPERATURE), values.get(MOTOR_WARM_LOSS), values.get(HOUSING_TO_AIR));
+    let known = (values.get(COOLING_AIR), values.get(MOTOR_WARM_LOSS), values.get(HOUSING_TO_AIR));
     matches!(known, (Some(air), Some(loss), Some(resistance))
         if housing_temperature(air, loss, resistance).si() >= BURNS)
 }

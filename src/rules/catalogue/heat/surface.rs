@@ -31,41 +31,41 @@ fn air() -> Vec<Rule> {
     vec![
         Rule::new(
             STILL_AIR_COEFFICIENT,
-            (SURFACE_TEMPERATURE, AIR_TEMPERATURE, SURFACE_HEIGHT, GRAVITY),
+            (SURFACE_TEMPERATURE, COOLING_AIR, SURFACE_HEIGHT, GRAVITY),
             convection::still_air,
         )
         .title("Warm air rises along an upright surface")
-        .formula(r"\q{still-air-coefficient} = \dfrac{k}{\q{surface-height}} \left( 0.68 + \dfrac{0.670 \, Ra^{1/4}}{\left( 1 + \left( 0.492 / Pr \right)^{9/16} \right)^{4/9}} \right), \quad Ra = \dfrac{\q{gravity} \, \beta \left( \q{surface-temperature} - \q{air-temperature} \right) \q{surface-height}^3}{\nu^2} Pr")
+        .formula(r"\q{still-air-coefficient} = \dfrac{k}{\q{surface-height}} \left( 0.68 + \dfrac{0.670 \, Ra^{1/4}}{\left( 1 + \left( 0.492 / Pr \right)^{9/16} \right)^{4/9}} \right), \;\; Ra = \dfrac{\q{gravity} \, \beta \left( \q{surface-temperature} - \q{cooling-air} \right) \q{surface-height}^3}{\nu^2} Pr")
         .assumes(EVEN)
         .holds("Upright plates and boxes; tall hot ones (Ra from 10⁹) by the all-range form of the same paper.")
         .source(CHU),
         Rule::new(
             MOVING_AIR_COEFFICIENT,
-            (SURFACE_TEMPERATURE, AIR_TEMPERATURE, AIR_FLOW_SPEED, FLOW_LENGTH),
+            (SURFACE_TEMPERATURE, COOLING_AIR, AIR_FLOW_SPEED, FLOW_LENGTH),
             convection::moving_air_plate,
         )
         .title("Air along a flat surface")
-        .formula(r"\q{moving-air-coefficient} = \dfrac{0.664 \, k}{\q{flow-length}} \, Re^{1/2} Pr^{1/3}, \quad Re = \dfrac{\q{air-flow-speed} \cdot \q{flow-length}}{\nu\left( \q{surface-temperature}, \q{air-temperature} \right)}")
+        .formula(r"\q{moving-air-coefficient} = \dfrac{0.664 \, k}{\q{flow-length}} \, Re^{1/2} Pr^{1/3}, \;\; Re = \dfrac{\q{air-flow-speed} \cdot \q{flow-length}}{\nu\left( \q{surface-temperature}, \q{cooling-air} \right)}")
         .assumes(EVEN)
         .holds("Smooth flow; past Re = 500 000 it turns turbulent and is reckoned so. Rough air cools better.")
         .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 7 (from memory)"),
         Rule::new(
             CAN_COEFFICIENT,
-            (SURFACE_TEMPERATURE, AIR_TEMPERATURE, AIR_FLOW_SPEED, CAN_DIAMETER),
+            (SURFACE_TEMPERATURE, COOLING_AIR, AIR_FLOW_SPEED, CAN_DIAMETER),
             convection::moving_air_cylinder,
         )
         .title("Air across a round can")
-        .formula(r"\q{can-coefficient} = \dfrac{k}{\q{can-diameter}} \left( 0.3 + \dfrac{0.62 \, Re^{1/2} Pr^{1/3}}{\left( 1 + \left( 0.4 / Pr \right)^{2/3} \right)^{1/4}} \left( 1 + \left( \dfrac{Re}{282000} \right)^{5/8} \right)^{4/5} \right), \quad Re = \dfrac{\q{air-flow-speed} \cdot \q{can-diameter}}{\nu\left( \q{surface-temperature}, \q{air-temperature} \right)}")
+        .formula(r"\q{can-coefficient} = \dfrac{k}{\q{can-diameter}} \left( 0.3 + \dfrac{0.62 \, Re^{1/2} Pr^{1/3}}{\left( 1 + \left( 0.4 / Pr \right)^{2/3} \right)^{1/4}} \left( 1 + \left( \dfrac{Re}{282000} \right)^{5/8} \right)^{4/5} \right), \;\; Re = \dfrac{\q{air-flow-speed} \cdot \q{can-diameter}}{\nu\left( \q{surface-temperature}, \q{cooling-air} \right)}")
         .assumes(EVEN)
         .holds("Re Pr above 0.2, the can square to the air and free of others.")
         .source("S. W. Churchill, M. Bernstein, J. Heat Transfer 99, 1977 (from memory)"),
         Rule::new(
             RADIATION_COEFFICIENT,
-            (EMISSIVITY, SURFACE_TEMPERATURE, AIR_TEMPERATURE),
+            (EMISSIVITY, SURFACE_TEMPERATURE, COOLING_AIR),
             radiation::coefficient,
         )
         .title("Warm surfaces shine heat away")
-        .formula(r"\q{radiation-coefficient} = \q{emissivity} \, \sigma \left( \q{surface-temperature}^2 + \q{air-temperature}^2 \right) \left( \q{surface-temperature} + \q{air-temperature} \right)")
+        .formula(r"\q{radiation-coefficient} = \q{emissivity} \, \sigma \left( \q{surface-temperature}^2 + \q{cooling-air}^2 \right) \left( \q{surface-temperature} + \q{cooling-air} \right)")
         .assumes(&["All about is as warm as the air; under clear sky more goes, in the sun much comes back."])
         .holds("Surfaces that see little of each other.")
         .source(RADIATES),
@@ -86,22 +86,22 @@ fn together() -> Vec<Rule> {
         .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 9 (from memory)"),
         Rule::new(
             SURFACE_HEAT,
-            (SURFACE_COEFFICIENT, SURFACE_AREA, SURFACE_TEMPERATURE, AIR_TEMPERATURE),
+            (SURFACE_COEFFICIENT, SURFACE_AREA, SURFACE_TEMPERATURE, COOLING_AIR),
             shed,
         )
         .title("Heat for each square metre and kelvin, times both")
-        .formula(r"\q{surface-heat} = \q{surface-coefficient} \cdot \q{surface-area} \left( \q{surface-temperature} - \q{air-temperature} \right)")
+        .formula(r"\q{surface-heat} = \q{surface-coefficient} \cdot \q{surface-area} \left( \q{surface-temperature} - \q{cooling-air} \right)")
         .assumes(EVEN)
         .holds("The area the air reaches; fins count with their efficiency.")
         .source(COOLED)
         .cautions(WARM),
         Rule::new(
             RADIATED_HEAT,
-            (EMISSIVITY, SURFACE_AREA, SURFACE_TEMPERATURE, AIR_TEMPERATURE),
+            (EMISSIVITY, SURFACE_AREA, SURFACE_TEMPERATURE, COOLING_AIR),
             radiation::radiated,
         )
         .title("The fourth powers of both temperatures")
-        .formula(r"\q{radiated-heat} = \q{emissivity} \, \sigma \cdot \q{surface-area} \left( \q{surface-temperature}^4 - \q{air-temperature}^4 \right)")
+        .formula(r"\q{radiated-heat} = \q{emissivity} \, \sigma \cdot \q{surface-area} \left( \q{surface-temperature}^4 - \q{cooling-air}^4 \right)")
         .assumes(&["All about is as warm as the air."])
         .holds("Surfaces that see little of each other; paint of any colour shines heat as well as black.")
         .source(RADIATES)

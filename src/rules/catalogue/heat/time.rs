@@ -51,7 +51,7 @@ fn two_bodies() -> Vec<Rule> {
             winding_after,
         )
         .title("The winding runs ahead of its housing")
-        .formula(r"\q{winding-rise-after} = \theta_w\left( \q{work-time} \right), \quad \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \quad \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
+        .formula(r"\q{winding-rise-after} = \theta_w\left( \q{work-time} \right), \;\; \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \;\; \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
         .assumes(TWO)
         .holds(TWO_HOLDS)
         .source(BODIES),
@@ -70,7 +70,7 @@ fn two_bodies() -> Vec<Rule> {
             housing_after,
         )
         .title("The housing follows its winding")
-        .formula(r"\q{housing-rise-after} = \theta_h\left( \q{work-time} \right), \quad \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \quad \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
+        .formula(r"\q{housing-rise-after} = \theta_h\left( \q{work-time} \right), \;\; \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \;\; \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
         .assumes(TWO)
         .holds(TWO_HOLDS)
         .source(BODIES),
@@ -87,7 +87,7 @@ fn two_bodies() -> Vec<Rule> {
             soak,
         )
         .title("After it stops, the winding's heat still comes out")
-        .formula(r"\q{soak-rise} = \max_t \theta_h(t), \quad \theta_w(0) = \q{winding-rise-after}, \ \theta_h(0) = \q{housing-rise-after}, \quad \q{winding-heat-capacity} \, \theta_w' = - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \quad \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
+        .formula(r"\q{soak-rise} = \max_t \theta_h(t), \;\; \theta_w(0) = \q{winding-rise-after}, \ \theta_h(0) = \q{housing-rise-after}, \;\; \q{winding-heat-capacity} \, \theta_w' = - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \;\; \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
         .assumes(&["It stands still with no current, cooled as well as it was while running: often it is cooled worse, and gets warmer."])
         .holds(TWO_HOLDS)
         .source(BODIES),
@@ -106,7 +106,7 @@ fn two_bodies() -> Vec<Rule> {
             time_to_limit,
         )
         .title("When the winding gets to its limit")
-        .formula(r"\q{time-to-limit} = t: \ \theta_w(t) = \q{allowed-rise}, \quad \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \quad \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
+        .formula(r"\q{time-to-limit} = t: \ \theta_w(t) = \q{allowed-rise}, \;\; \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \;\; \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
         .assumes(TWO)
         .holds(TWO_HOLDS)
         .source(BODIES),
