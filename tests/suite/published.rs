@@ -10,6 +10,7 @@ mod air;
 mod convection;
 mod drive;
 mod electrics;
+mod golden;
 mod ground;
 mod heat;
 mod impact;

@@ -24,18 +24,17 @@ pub struct Air {
     pub expansion: TemperatureCoefficient,
 }
 
-/// Dry air at 101 325 Pa and a film temperature, −50 to 300 °C, within 1 %.
+/// Dry air at 101 325 Pa and a film temperature, 0 to 150 °C within 1 %.
 ///
-/// Ideal gas; viscosity and conductivity by Sutherland's law.
-/// Source: F. M. White, Viscous Fluid Flow, tables 1-2 and 1-3 (from memory); checked against
-/// CoolProp 8.0.0.
+/// Ideal gas; viscosity and conductivity in the form of Sutherland's law, and specific heat, fitted
+/// to CoolProp 8.0.0.
 pub fn air(temperature: ThermodynamicTemperature) -> Air {
     let t = temperature.value;
     let density = 101_325.0 / (287.05 * t);
     let sutherland =
         |at_freezing: f64, s: f64| at_freezing * (t / 273.15).powf(1.5) * (273.15 + s) / (t + s);
-    let viscosity = sutherland(1.716e-5, 110.4);
-    let conductivity = sutherland(0.02436, 194.0);
+    let viscosity = sutherland(1.722e-5, 110.4);
+    let conductivity = sutherland(0.02436, 165.0);
     let celsius = t - 273.15;
     let specific_heat = 1005.7 + 0.012 * celsius + 0.00043 * celsius * celsius;
     Air {
