@@ -83,7 +83,7 @@ fn a_finned_lid_cools_a_closed_box() {
     near(rover(10.0, 1.0).si(BOX_RISE), 31.0, 0.02);
     near(rover(10.0, 4.0).si(BOX_RISE), 13.0, 0.02);
     near(rover(3.5, 1.0).si(BOX_TIME_CONSTANT), 37.0 * 60.0, 0.01);
-    near(rover(3.5, 1.0).si(BOX_RISE_AFTER), 11.0, 0.03);
+    near(rover(3.5, 1.0).si(BOX_RISE_AFTER), 10.7, 0.01);
 }
 
 #[test]
@@ -104,14 +104,14 @@ fn the_controller_holds_the_peak_or_nothing_does() {
 
 #[test]
 fn heat_that_has_no_end_is_said_so() {
-    let hot = crawler_with(&[(TOTAL_RESISTANCE.any(), 110.0)]);
+    let hot = crawler_with(&[(TOTAL_RESISTANCE.any(), 450.0)]);
     assert!(
         words(&hot, WINDING_RISE).contains("no steady temperature"),
         "{:?}",
         hot.of(WINDING_RISE)
     );
     assert!(hot.si(TIME_TO_LIMIT).is_some() && hot.si(WINDING_RISE_AFTER).is_some());
-    let cool = crawler_with(&[(TOTAL_RESISTANCE.any(), 2.0)]);
+    let cool = crawler_with(&[(TOTAL_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
     assert!(words(&cool, TIME_TO_LIMIT).contains("never gets there"));
     let warm_air = crawler_with(&[(COOLING_AIR.any(), CELSIUS + 120.0)]);
     for id in [TIME_TO_LIMIT.any(), REST_NEEDED.any(), STALL_TIME.any(), CONTINUOUS_CURRENT.any()] {
@@ -123,7 +123,7 @@ fn heat_that_has_no_end_is_said_so() {
 
 #[test]
 fn a_sink_that_cannot_be_and_a_pack_that_is_empty() {
-    let tight = crawler_with(&[(JUNCTION_TO_CASE.any(), 1000.0)]);
+    let tight = crawler_with(&[(JUNCTION_TO_CASE.any(), 1e5)]);
     assert!(words(&tight, SINK_NEEDED).contains("No heat sink"));
     let empty = crawler_with(&[(CELL_VOLTAGE.any(), 2.5)]);
     assert!(words(&empty, CUTOFF_CURRENT).contains("empty"));
@@ -134,7 +134,7 @@ fn what_burns_is_said() {
     let hot = crawler_with(&[(TOTAL_RESISTANCE.any(), 40.0)]);
     assert!(hot.si(HOUSING_TEMPERATURE).unwrap() > CELSIUS + 60.0);
     assert!(cautions(&hot, HOUSING_TEMPERATURE).contains("60 °C"));
-    let cool = crawler_with(&[(TOTAL_RESISTANCE.any(), 2.0)]);
+    let cool = crawler_with(&[(TOTAL_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
     assert!(cool.si(HOUSING_TEMPERATURE).unwrap() < CELSIUS + 60.0);
     assert!(!cautions(&cool, HOUSING_TEMPERATURE).contains("burn"));
     let surface = |celsius: f64| {
