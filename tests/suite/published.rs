@@ -7,16 +7,20 @@
 //! in and the source's given number must come out.
 
 mod air;
+mod battery;
 mod convection;
-mod drive;
-mod electrics;
+mod engine;
 mod golden;
 mod ground;
-mod heat;
 mod impact;
+mod motor;
 mod practice;
 mod pulse;
 mod restitution;
+mod switch;
+mod warming;
+mod winding;
+mod wire;
 mod wire_table;
 
 use std::collections::HashSet;

@@ -5,7 +5,7 @@ use heftwise::physics::electrics::{battery, wire};
 use heftwise::physics::heat::{fin, lump, radiation, winding};
 use heftwise::physics::{Impossible, heat::brake};
 use heftwise::quantity::Measure;
-use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
+use heftwise::quantity::catalogue::{drive::*, electrics::*};
 use proptest::prelude::*;
 
 use super::crawler_with;
