@@ -91,6 +91,10 @@ pub enum Dimension {
     Temperature,
     /// A difference of two temperatures, SI kelvin.
     TemperatureStep,
+    /// Cohesive modulus of a ground with exponent n, SI newton per metre to the n + 1.
+    CohesiveModulus,
+    /// Frictional modulus of a ground with exponent n, SI newton per metre to the n + 2.
+    FrictionalModulus,
 }
 
 impl Dimension {
@@ -137,6 +141,8 @@ impl Dimension {
             Self::TemperatureCoefficient => "a change per degree",
             Self::Temperature => "a temperature",
             Self::TemperatureStep => "a temperature difference",
+            Self::CohesiveModulus => "a cohesive modulus of sinkage",
+            Self::FrictionalModulus => "a frictional modulus of sinkage",
         }
     }
 }
@@ -227,4 +233,29 @@ composite_measures! {
     SpecificConsumption = SpecificConsumption, uom::si::ISQ<N2, Z0, P2, Z0, Z0, Z0, Z0>;
     SpeedConstant = SpeedConstant, uom::si::ISQ<N2, N1, P2, P1, Z0, Z0, Z0>;
     TorqueConstant = TorqueConstant, uom::si::ISQ<P2, P1, N2, N1, Z0, Z0, Z0>;
+}
+
+macro_rules! moduli {
+    ($($name:ident, $unit:literal;)*) => {$(
+        #[doc = concat!("A number of dimension [`Dimension::", stringify!($name), "`], in ", $unit, ".")]
+        ///
+        /// Its power of the metre depends on the exponent of the same ground, which no type of uom
+        /// can say, so it is a type of its own.
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+        pub struct $name(f64);
+        impl Measure for $name {
+            const DIMENSION: Dimension = Dimension::$name;
+            fn si(self) -> f64 {
+                self.0
+            }
+            fn from_si(value: f64) -> Self {
+                Self(value)
+            }
+        }
+    )*};
+}
+
+moduli! {
+    CohesiveModulus, "N/m^(n+1)";
+    FrictionalModulus, "N/m^(n+2)";
 }

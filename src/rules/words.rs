@@ -65,6 +65,64 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::EmptyAlready => {
             "The battery is under its cut-off with no load at all: the cells are empty, or the cut-off is set for other cells."
         }
+        Impossible::OutsideTroposphere => {
+            "The standard air is known here from 5000 m below the sea to 11 000 m above it."
+        }
+        Impossible::AtRest => {
+            "At rest any power would give an unlimited force, so torque, grip or balance sets it: give a driving speed above zero."
+        }
+        Impossible::NothingHoldsBack => {
+            "Neither air nor ground holds the machine back, so its speed has no end: say the drag area or the rolling resistance."
+        }
+        Impossible::NoLimitKnown => {
+            "Nothing that limits the thrust is known: say the power, the torque or the grip."
+        }
+        Impossible::NeverThatFast => {
+            "The machine never gets that fast: what holds it back takes all the thrust before."
+        }
+        Impossible::ClimbsAnything => {
+            "The thrust is more than the whole weight, so strength sets no slope: grip and balance give out first."
+        }
+        Impossible::SlidesOn => {
+            "The slope pulls as much as the ground holds back, so the machine never comes to rest."
+        }
+        Impossible::NothingAsked => "Nothing is asked of this limit, so there is no margin to state.",
+        Impossible::StraightOn => "The machine goes straight on, so there is no turn.",
+        Impossible::NoTurnThere => {
+            "The steering angle must be less than 90° either way, or no turn comes of it."
+        }
+        Impossible::HeldByGround => {
+            "The ground holds the tracks harder than the drive can turn them, so the machine does not swing round: less load, a shorter contact or more thrust would do it."
+        }
+        Impossible::ScalesSayNothing => {
+            "The scales must carry a load, and the raised end must be raised."
+        }
+        Impossible::OffItsSupports => {
+            "The centre of gravity is not between the supports: the machine tips over where it stands."
+        }
+        Impossible::TooFastASwing => {
+            "No body swings that fast about a pivot so far off: measure the period and the pivot distance again."
+        }
+        Impossible::MixedGear => {
+            "How far it sinks is only known for tracks alone or skis alone: a machine on both, or on wheels as well, shares its load in another way."
+        }
+        Impossible::NoTracks => "This rule is for a machine on tracks: say how many there are.",
+        Impossible::NoWheels => "This rule is for a machine on wheels: say how many there are.",
+        Impossible::PullTooHard => {
+            "This ground does not give that much push at any slip: pull less, or find more area, weight or grip."
+        }
+        Impossible::AnySlope => {
+            "By this sum the ground holds on any slope, so something else sets the limit: tipping over, power, or the ground breaking away."
+        }
+        Impossible::Stuck => {
+            "By this sum the ground holds the machine fast on any slope: it sinks in so deep that its own weight does not get it moving."
+        }
+        Impossible::SnowDense => {
+            "The snow is as dense already as this pressure makes it, so no rut can be reckoned."
+        }
+        Impossible::OffTheTable => {
+            "The mobility index is zero or less: so light a machine is off the end of the army's tables."
+        }
     }
     .to_owned()
 }

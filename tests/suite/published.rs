@@ -7,17 +7,21 @@
 //! in and the source's given number must come out.
 
 mod air;
+mod balance;
 mod battery;
 mod convection;
 mod engine;
 mod golden;
 mod ground;
 mod impact;
+mod motion;
 mod motor;
 mod practice;
 mod pulse;
 mod restitution;
 mod switch;
+mod traction;
+mod turning;
 mod warming;
 mod winding;
 mod wire;
@@ -49,6 +53,7 @@ mod unit {
     pub const RPM: f64 = std::f64::consts::PI / 30.0;
     /// Zero on the Celsius scale, in kelvin.
     pub const CELSIUS: f64 = 273.15;
+    pub const DEG: f64 = std::f64::consts::PI / 180.0;
     /// Straight down, as an approach angle.
     pub const DOWN: f64 = std::f64::consts::FRAC_PI_2;
 }

@@ -3,14 +3,20 @@
 mod cautions;
 mod examples;
 mod laws;
+mod motion_laws;
 mod numbers;
 mod power;
 mod power_laws;
 mod power_numbers;
+mod soft_ground;
 mod table;
+mod under_way;
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{ground::*, impact::*, machine::*, running_gear::*};
+use heftwise::quantity::catalogue::{
+    balance::*, ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
+    turning::*,
+};
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
 /// A tracked machine on a slope with everything said.
@@ -31,6 +37,69 @@ const CRAWLER: &[(AnyId, f64)] = &[
     (SHOCK_LIMIT.any(), 50.0),
 ];
 
+/// What drives it, what it meets on the way, and how it stands and turns.
+const UNDER_WAY: &[(AnyId, f64)] = &[
+    (TARGET_SPEED.any(), 1.5),
+    (WANTED_ACCELERATION.any(), 0.5),
+    (DRIVE_POWER.any(), 60.0),
+    (DRIVE_TORQUE.any(), 1.6),
+    (DRIVE_RADIUS.any(), 0.04),
+    (ROTOR_INERTIA.any(), 2e-6),
+    (WHEEL_INERTIA.any(), 1e-3),
+    (DRAG_COEFFICIENT.any(), 1.0),
+    (FRONTAL_AREA.any(), 0.04),
+    (WHEELBASE.any(), 0.4),
+    (GAUGE.any(), 0.3),
+    (SIDE_SLOPE.any(), 0.1),
+    (PUSH_HEIGHT.any(), 0.2),
+    (FRONT_SCALE.any(), 2.8),
+    (REAR_SCALE.any(), 3.6),
+    (RAISED_SCALE.any(), 3.0),
+    (RAISE_ANGLE.any(), 0.35),
+    (AXLE_HEIGHT.any(), 0.04),
+    (LEFT_SPEED.any(), 0.8),
+    (RIGHT_SPEED.any(), 1.2),
+    (SIDEWAYS_COEFFICIENT.any(), 0.3),
+    (MACHINE_LENGTH.any(), 0.5),
+    (MACHINE_WIDTH.any(), 0.4),
+    (BANK_ANGLE.any(), 0.1),
+    (PIVOT_DISTANCE.any(), 0.2),
+    (SWING_PERIOD.any(), 1.0),
+    (SPIN_RATE.any(), 800.0),
+    (SPIN_RADIUS.any(), 0.02),
+    (SPIN_MASS.any(), 0.1),
+];
+
+/// Loose dry sand, fresh snow, tests and running gear, for the rules of soft ground.
+const ON_SOFT_GROUND: &[(AnyId, f64)] = &[
+    (SINKAGE_EXPONENT.any(), 1.1),
+    (COHESIVE_MODULUS.any(), 990.0),
+    (FRICTIONAL_MODULUS.any(), 1.52843e6),
+    (COHESION.any(), 1.04e3),
+    (FRICTION_ANGLE.any(), 0.489),
+    (SHEAR_DEFORMATION.any(), 0.025),
+    (RUT_DEPTH.any(), 0.02),
+    (SNOW_DEPTH.any(), 0.15),
+    (SNOW_DENSITY.any(), 200.0),
+    (SNOW_TRACTION_FACTOR.any(), 0.851),
+    (SNOW_TRACTION_EXPONENT.any(), 0.823),
+    (SNOW_RESISTANCE_COEFFICIENT.any(), 0.05),
+    (GRIP_TEST_PULL.any(), 20.0),
+    (GRIP_TEST_MASS.any(), 6.4),
+    (SLIDING_COEFFICIENT.any(), 0.25),
+    (TOW_TEST_PULL.any(), 10.0),
+    (TOW_TEST_MASS.any(), 6.4),
+    (DRIVING_SPEED.any(), 1.0),
+    (THROWN_FLOW.any(), 0.5),
+    (THROW_SPEED.any(), 3.0),
+    (ROAD_WHEELS_PER_TRACK.any(), 4.0),
+    (ROAD_WHEEL_DIAMETER.any(), 0.04),
+    (ROAD_WHEEL_SQUASH.any(), 0.004),
+    (TRACK_PITCH.any(), 0.015),
+    (SHOE_AREA.any(), 0.0013),
+    (BELLY_CLEARANCE.any(), 0.04),
+];
+
 fn values(given: &[(AnyId, f64)]) -> Values {
     let mut givens = Givens::default();
     given.iter().for_each(|(id, si)| givens.set(*id, *si));
@@ -39,7 +108,7 @@ fn values(given: &[(AnyId, f64)]) -> Values {
 
 /// The crawler with some numbers changed or added.
 fn crawler_with(changes: &[(AnyId, f64)]) -> Values {
-    values(&[CRAWLER, power::POWER, changes].concat())
+    values(&[CRAWLER, UNDER_WAY, power::POWER, changes].concat())
 }
 
 fn lacks(values: &Values, id: impl Into<AnyId>) -> Vec<Lack> {

@@ -1,7 +1,9 @@
 //! Parts and trial mass added up, against published examples.
 
 use approx::assert_relative_eq;
+use heftwise::quantity::catalogue::balance::SIDE_OFFSET;
 use heftwise::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, MASS};
+use heftwise::quantity::catalogue::turning::YAW_INERTIA;
 use heftwise::rules::Origin;
 use heftwise::sheet::{Place, Sheet, Tally};
 
@@ -181,4 +183,49 @@ fn a_mass_set_on_a_stated_mass_is_the_mass() {
     assert_eq!(si(&sheet.tally(), MASS), 7.0);
     sheet.apply(&set(MASS, "8 kg")).unwrap();
     assert_eq!(si(&sheet.tally(), MASS), 8.0);
+}
+
+/// The parts about their own balance point: a dumb-bell of 1 kg at 0.3 m either way is 0.18 kg·m²
+/// (point masses, OpenStax, University Physics Volume 1, section 10.4).
+#[test]
+fn parts_with_places_give_the_yaw_inertia() {
+    let ends = [("1 kg", ["0.5 m", "0 m", "0.1 m"]), ("1 kg", ["-0.1 m", "0 m", "0.2 m"])];
+    let tally = build(&ends, "").tally();
+    assert_eq!(tally.givens.get(YAW_INERTIA.any()).unwrap().1, Origin::Parts);
+    assert_relative_eq!(si(&tally, YAW_INERTIA), 0.18, max_relative = 1e-12);
+    let across = [("1 kg", ["0 m", "0.3 m", "0.1 m"]), ("1 kg", ["0 m", "-0.3 m", "0.2 m"])];
+    assert_relative_eq!(si(&build(&across, "").tally(), YAW_INERTIA), 0.18, max_relative = 1e-12);
+}
+
+/// A trial mass with a place counts as one part more (parallel axis).
+#[test]
+fn a_trial_mass_counts_in_the_yaw_inertia_like_a_part() {
+    let three = [
+        ("1 kg", ["0.5 m", "0.1 m", "0 m"]),
+        ("2 kg", ["-0.1 m", "0 m", "0 m"]),
+        ("0.7 kg", ["0.2 m", "-0.4 m", "0 m"]),
+    ];
+    let whole = build(&three, "").tally();
+    let trial = "[trial-mass]\nmass = \"+0.7 kg\"\nat = [\"0.2 m\", \"-0.4 m\", \"0 m\"]\n";
+    let split = build(&three[..2], trial).tally();
+    for id in [YAW_INERTIA.any(), SIDE_OFFSET.any(), BALANCE_OFFSET.any()] {
+        assert_relative_eq!(si(&split, id), si(&whole, id), max_relative = 1e-12);
+    }
+}
+
+#[test]
+fn a_stated_yaw_inertia_wins_and_one_point_gives_none() {
+    let ends = [("1 kg", ["0.5 m", "0 m", "0 m"]), ("1 kg", ["-0.1 m", "0 m", "0 m"])];
+    let stated = build(&ends, "[turning]\nyaw-inertia = \"2 kg·m²\"\n").tally();
+    assert_eq!(stated.givens.get(YAW_INERTIA.any()), Some((2.0, Origin::Given)));
+    let one = build(&ends[..1], "").tally();
+    assert_eq!(one.givens.get(YAW_INERTIA.any()), None);
+}
+
+/// JCGM 100:2008, 5.1.2: 2 m x times the half-width of each place, in quadrature.
+#[test]
+fn the_yaw_inertia_carries_the_spread_of_its_places() {
+    let ends = [("1 kg", ["0.30 ± 0.01 m", "0 m", "0 m"]), ("1 kg", ["-0.3 m", "0 m", "0 m"])];
+    let tally = build(&ends, "").tally();
+    assert_relative_eq!(tally.spreads[&YAW_INERTIA.any()], 2.0 * 0.3 * 0.01, max_relative = 1e-12);
 }

@@ -13,7 +13,6 @@ pub const NO_LOAD_CURRENT: Id<Current> = Id::new("no-load-current");
 pub const MOTOR_INERTIA: Id<Inertia> = Id::new("motor-inertia");
 pub const MOTOR_COUNT: Id<Ratio> = Id::new("motor-count");
 pub const THROTTLE: Id<Ratio> = Id::new("throttle");
-pub const TOTAL_RESISTANCE: Id<Force> = Id::new("total-resistance");
 pub const FIRST_STAGE_RATIO: Id<Ratio> = Id::new("first-stage-ratio");
 pub const SECOND_STAGE_RATIO: Id<Ratio> = Id::new("second-stage-ratio");
 pub const THIRD_STAGE_RATIO: Id<Ratio> = Id::new("third-stage-ratio");
@@ -98,9 +97,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .assumed(1.0)
         .possible(0.01, 1.0)
         .usual(0.1, 1.0),
-    Entry::given(Drive, TOTAL_RESISTANCE, "resistance (all together)", r"R_{\mathrm{all}}", "All that holds the machine back at a steady speed: ground, slope and air.")
-        .usual(1.0, 1000.0),
-    Entry::given(Drive, FIRST_STAGE_RATIO, "first gear stage", r"g_1", "Turns of the stage's input for one turn of its output: more than 1 is slower and stronger.")
+    Entry::given(Drive, FIRST_STAGE_RATIO, "first gear stage", r"g_1", "Turns of the stage's input for one turn of its output: more than 1 is slower and stronger; 1 when there is none.")
+        .assumed(1.0)
         .above_zero()
         .usual(1.0, 50.0),
     Entry::given(Drive, SECOND_STAGE_RATIO, "second gear stage", r"g_2", "As the first stage; 1 when there is none.")
@@ -158,7 +156,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(0.1, 1.0),
     Entry::given(Drive, FUEL_MASS, "fuel on board", r"m_f", "The mass of fuel in the tank.")
         .usual(0.1, 20.0),
-    Entry::found(Drive, GEAR_RATIO, "gear ratio (whole chain)", r"G", "Turns of the motor for one turn of the driven wheel or sprocket.")
+    Entry::found(Drive, GEAR_RATIO, "gear ratio", r"G", "Turns of the motor for one turn of the driven wheel or sprocket.")
         .above_zero(),
     Entry::found(Drive, GEAR_EFFICIENCY, "gear efficiency (whole chain)", r"\eta_g", "The part of the shaft power that reaches the driven wheel or sprocket."),
     Entry::found(Drive, PAPER_MOTOR_SPEED, "motor speed on paper", r"\omega_p", "How fast the motor would turn with neither load nor loss."),

@@ -242,6 +242,11 @@ pub(super) static UNITS: &[Unit] = &[
     both("rad/(s·V)", &["rad/s/V"], SpeedConstant, 1.0).on_request(),
     both("mN·m/A", &["mNm/A"], TorqueConstant, 1e-3),
     both("N·m/A", &["Nm/A"], TorqueConstant, 1.0),
+    // Moduli of sinkage: n is the exponent of the same ground, so no inch converts to a metre
+    both("N/m^(n+1)", &["N/m^(1+n)"], CohesiveModulus, 1.0).on_request(),
+    both("kN/m^(n+1)", &["kN/m^(1+n)"], CohesiveModulus, 1e3),
+    both("N/m^(n+2)", &["N/m^(2+n)"], FrictionalModulus, 1.0).on_request(),
+    both("kN/m^(n+2)", &["kN/m^(2+n)"], FrictionalModulus, 1e3),
     // Heat
     both("J/K", &["J/°C", "J/C"], HeatCapacity, 1.0),
     both("kJ/K", &[], HeatCapacity, 1e3),

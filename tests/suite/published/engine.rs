@@ -2,7 +2,8 @@
 
 use heftwise::physics::drive::{gear, motor};
 use heftwise::physics::electrics::battery;
-use heftwise::physics::weight;
+use heftwise::physics::heat::brake;
+use heftwise::physics::{motion, weight};
 use heftwise::quantity::Measure;
 use heftwise::quantity::catalogue::{drive::*, heat::*};
 
@@ -153,6 +154,54 @@ const PART_LOAD: &[Case] = &[
         )],
         "OpenStax, University Physics Volume 1, section 7.4, automobile driving uphill (from memory)",
         "Computed 58.15 kW (78 hp). Slope is rise over run: take the sine of its arctangent.",
+    ),
+    read(
+        "car-air-power",
+        0.04,
+        &[],
+        &[By(
+            "engine power",
+            || {
+                motor::input_from_efficiency(
+                    gear::push_power(motion::air_drag(of(1.3), of(1.0), of(31.0)), of(31.0)),
+                    of(0.25),
+                )
+                .si()
+            },
+            80.0 * KILO,
+        )],
+        "D. J. C. MacKay, Sustainable Energy - without the hot air, ch. A",
+        "Computed 77.5 kW; the book rounds to 80 kW, 110 km in an hour, 80 kWh per 100 km (69 to 73 unrounded).",
+    ),
+    read(
+        "stop-distance-balance",
+        0.03,
+        &[],
+        &[By(
+            "distance",
+            || {
+                brake::energy(of(1000.0), of(20.0), of(9.81), of(0.0)).si()
+                    / motion::air_drag(of(1.3), of(1.0), of(20.0)).si()
+            },
+            750.0,
+        )],
+        "D. J. C. MacKay, Sustainable Energy - without the hot air, ch. A",
+        "m/(rho A); computed 769 m. Below it mass rules, above it air. Slow off-road machines are far below: mass, slope and soil rule.",
+    ),
+    read(
+        "stop-distance-balance-cart",
+        0.001,
+        &[],
+        &[By(
+            "distance",
+            || {
+                brake::energy(of(180.0), of(20.0), of(9.81), of(0.0)).si()
+                    / motion::air_drag(of(1.2), of(0.8), of(20.0)).si()
+            },
+            187.5,
+        )],
+        "D. J. C. MacKay, Sustainable Energy - without the hot air, ch. A",
+        "Numbers chosen for this check, formula read.",
     ),
     read(
         "petrol-engine",

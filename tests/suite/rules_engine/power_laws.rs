@@ -5,7 +5,7 @@ use heftwise::physics::electrics::{battery, wire};
 use heftwise::physics::heat::{fin, lump, radiation, winding};
 use heftwise::physics::{Impossible, heat::brake};
 use heftwise::quantity::Measure;
-use heftwise::quantity::catalogue::{drive::*, electrics::*};
+use heftwise::quantity::catalogue::{drive::*, electrics::*, motion::DRIVING_RESISTANCE};
 use proptest::prelude::*;
 
 use super::crawler_with;
@@ -87,7 +87,7 @@ proptest! {
         no_load in 0.0..2.0, frequency in 0.0..4e4,
     ) {
         let values = crawler_with(&[
-            (TOTAL_RESISTANCE.any(), push),
+            (DRIVING_RESISTANCE.any(), push),
             (FIRST_STAGE_RATIO.any(), ratio),
             (SPEED_CONSTANT.any(), kv),
             (THROTTLE.any(), throttle),

@@ -1,10 +1,16 @@
 //! Single machines: drive, battery, box and motor, and what is said of them.
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
+use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*, motion::DRIVING_RESISTANCE};
+use heftwise::rules::Values;
 
 use super::power::CELSIUS;
 use super::{cautions, crawler_with, lacks, values, words};
+
+/// The crawler with everything said, pushing steadily with 18 N unless changed.
+fn geared(changes: &[(AnyId, f64)]) -> Values {
+    crawler_with(&[&[(DRIVING_RESISTANCE.any(), 18.0)], changes].concat())
+}
 
 fn near(found: Option<f64>, wanted: f64, within: f64) {
     let found = found.expect("a number");
@@ -23,7 +29,7 @@ fn on_sand(teeth: f64) -> Vec<(AnyId, f64)> {
         (FIRST_STAGE_EFFICIENCY.any(), 0.8),
         (SECOND_STAGE_EFFICIENCY.any(), 1.0),
         (DRIVE_DIAMETER.any(), 0.110),
-        (TOTAL_RESISTANCE.any(), 8.83),
+        (DRIVING_RESISTANCE.any(), 8.83),
     ]
 }
 
@@ -88,7 +94,7 @@ fn a_finned_lid_cools_a_closed_box() {
 
 #[test]
 fn a_motor_that_cannot_turn_is_said_so() {
-    let jammed = crawler_with(&[(TOTAL_RESISTANCE.any(), 5000.0)]);
+    let jammed = geared(&[(DRIVING_RESISTANCE.any(), 5000.0)]);
     assert!(words(&jammed, MOTOR_SPEED).contains("stalls"));
     assert!(words(&jammed, LOADED_SPEED).contains("stalls"));
     assert!(jammed.si(PUSH_MARGIN).unwrap() < 1.0);
@@ -96,60 +102,59 @@ fn a_motor_that_cannot_turn_is_said_so() {
 
 #[test]
 fn the_controller_holds_the_peak_or_nothing_does() {
-    near(crawler_with(&[]).si(PEAK_MOTOR_CURRENT), 50.0, 1e-9);
-    let wide = crawler_with(&[(CONTROLLER_CURRENT_LIMIT.any(), 1e4)]);
+    near(geared(&[]).si(PEAK_MOTOR_CURRENT), 50.0, 1e-9);
+    let wide = geared(&[(CONTROLLER_CURRENT_LIMIT.any(), 1e4)]);
     let (peak, bare) = (wide.si(PEAK_MOTOR_CURRENT).unwrap(), wide.si(STALL_CURRENT).unwrap());
     assert!(peak > 50.0 && peak < bare, "{peak} {bare}");
 }
 
 #[test]
 fn heat_that_has_no_end_is_said_so() {
-    let hot = crawler_with(&[(TOTAL_RESISTANCE.any(), 450.0)]);
+    let hot = geared(&[(DRIVING_RESISTANCE.any(), 650.0)]);
     assert!(
         words(&hot, WINDING_RISE).contains("no steady temperature"),
         "{:?}",
         hot.of(WINDING_RISE)
     );
     assert!(hot.si(TIME_TO_LIMIT).is_some() && hot.si(WINDING_RISE_AFTER).is_some());
-    let cool = crawler_with(&[(TOTAL_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
+    let cool = geared(&[(DRIVING_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
     assert!(words(&cool, TIME_TO_LIMIT).contains("never gets there"));
-    let warm_air = crawler_with(&[(COOLING_AIR.any(), CELSIUS + 120.0)]);
+    let warm_air = geared(&[(COOLING_AIR.any(), CELSIUS + 120.0)]);
     for id in [TIME_TO_LIMIT.any(), REST_NEEDED.any(), STALL_TIME.any(), CONTINUOUS_CURRENT.any()] {
         assert!(words(&warm_air, id).contains("already as warm"), "{id}");
     }
-    let long = crawler_with(&[(WORK_TIME.any(), 1e6)]);
+    let long = geared(&[(WORK_TIME.any(), 1e6)]);
     assert!(words(&long, REST_NEEDED).contains("No rest"));
 }
 
 #[test]
 fn a_sink_that_cannot_be_and_a_pack_that_is_empty() {
-    let tight = crawler_with(&[(JUNCTION_TO_CASE.any(), 1e5)]);
+    let tight = geared(&[(JUNCTION_TO_CASE.any(), 1e5)]);
     assert!(words(&tight, SINK_NEEDED).contains("No heat sink"));
-    let empty = crawler_with(&[(CELL_VOLTAGE.any(), 2.5)]);
+    let empty = geared(&[(CELL_VOLTAGE.any(), 2.5)]);
     assert!(words(&empty, CUTOFF_CURRENT).contains("empty"));
 }
 
 #[test]
 fn what_burns_is_said() {
-    let hot = crawler_with(&[(TOTAL_RESISTANCE.any(), 40.0)]);
+    let hot = geared(&[(DRIVING_RESISTANCE.any(), 40.0)]);
     assert!(hot.si(HOUSING_TEMPERATURE).unwrap() > CELSIUS + 60.0);
     assert!(cautions(&hot, HOUSING_TEMPERATURE).contains("60 °C"));
-    let cool = crawler_with(&[(TOTAL_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
+    let cool = geared(&[(DRIVING_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
     assert!(cool.si(HOUSING_TEMPERATURE).unwrap() < CELSIUS + 60.0);
     assert!(!cautions(&cool, HOUSING_TEMPERATURE).contains("burn"));
     let surface = |celsius: f64| {
-        cautions(&crawler_with(&[(SURFACE_TEMPERATURE.any(), CELSIUS + celsius)]), SURFACE_HEAT)
+        cautions(&geared(&[(SURFACE_TEMPERATURE.any(), CELSIUS + celsius)]), SURFACE_HEAT)
     };
     assert!(surface(60.0).contains("burn") && !surface(59.9).contains("burn"));
-    let brake =
-        |speed: f64| cautions(&crawler_with(&[(BRAKING_SPEED.any(), speed)]), BRAKE_TEMPERATURE);
+    let brake = |speed: f64| cautions(&geared(&[(BRAKING_SPEED.any(), speed)]), BRAKE_TEMPERATURE);
     assert!(brake(20.0).contains("burn") && !brake(1.0).contains("burn"));
     assert!(brake(1.0).contains("qualified"));
 }
 
 #[test]
 fn the_usual_cautions_stand_with_their_numbers() {
-    let machine = crawler_with(&[]);
+    let machine = geared(&[]);
     for (id, words) in [
         (BATTERY_ENERGY.any(), "maker's manual"),
         (PACK_RISE.any(), "60 °C"),
@@ -164,20 +169,19 @@ fn the_usual_cautions_stand_with_their_numbers() {
         assert!(cautions(&machine, id).contains(words), "{id}: {}", cautions(&machine, id));
     }
     assert!(
-        !cautions(&crawler_with(&[(REGULATOR_LIMIT.any(), 6.0)]), REGULATOR_MARGIN)
-            .contains("resets")
+        !cautions(&geared(&[(REGULATOR_LIMIT.any(), 6.0)]), REGULATOR_MARGIN).contains("resets")
     );
 }
 
 #[test]
 fn guesses_are_named() {
-    let geared = crawler_with(&[(SECOND_STAGE_RATIO.any(), 2.0)]);
-    assert!(cautions(&geared, GEAR_EFFICIENCY).contains("none was said"));
-    assert_eq!(cautions(&crawler_with(&[]), GEAR_EFFICIENCY), "");
+    let two_stages = geared(&[(SECOND_STAGE_RATIO.any(), 2.0)]);
+    assert!(cautions(&two_stages, GEAR_EFFICIENCY).contains("none was said"));
+    assert_eq!(cautions(&geared(&[]), GEAR_EFFICIENCY), "");
     let bare = values(&[(BATTERY_RESISTANCE.any(), 0.02)]);
     assert!(cautions(&bare, SUPPLY_RESISTANCE).contains("wires are left out"));
     assert!(cautions(&bare, SUPPLY_RESISTANCE).contains("Plugs and joints"));
-    assert_eq!(cautions(&crawler_with(&[]), SUPPLY_RESISTANCE), "");
+    assert_eq!(cautions(&geared(&[]), SUPPLY_RESISTANCE), "");
     let open = values(&[(CHIP_LIMIT.any(), CELSIUS + 125.0)]);
     assert!(cautions(&open, CHIP_ALLOWED_RISE).contains("open air"));
     assert_eq!(

@@ -2,6 +2,7 @@
 
 use crate::physics::drive::gear;
 use crate::quantity::catalogue::drive::*;
+use crate::quantity::catalogue::motion::DRIVING_RESISTANCE;
 use crate::rules::{Caution, Origin, Rule, Values};
 
 const TRAIN: &str = "The definition of a gear train; any textbook of machine elements";
@@ -28,7 +29,11 @@ pub(super) fn rules() -> Vec<Rule> {
         .formula(r"\q{gear-ratio} = \q{first-stage-ratio} \cdot \q{second-stage-ratio} \cdot \q{third-stage-ratio}")
         .assumes(&["Every ratio is input turns over output turns: driven teeth over driving teeth."])
         .holds("Gears, chains and toothed belts.")
-        .source(TRAIN),
+        .source(TRAIN)
+        .cautions(&[Caution {
+            when: |values| values.origin(FIRST_STAGE_RATIO) == Some(Origin::Assumed),
+            says: "No gears were said, so the motor is taken to turn the wheel or sprocket itself.",
+        }]),
         Rule::new(
             GEAR_EFFICIENCY,
             (FIRST_STAGE_EFFICIENCY, SECOND_STAGE_EFFICIENCY, THIRD_STAGE_EFFICIENCY),
@@ -66,11 +71,11 @@ pub(super) fn rules() -> Vec<Rule> {
             .source(TRAIN),
         Rule::new(
             MOTOR_TORQUE,
-            (TOTAL_RESISTANCE, DISTANCE_PER_TURN, GEAR_RATIO, GEAR_EFFICIENCY, MOTOR_COUNT),
+            (DRIVING_RESISTANCE, DISTANCE_PER_TURN, GEAR_RATIO, GEAR_EFFICIENCY, MOTOR_COUNT),
             gear::motor_torque,
         )
         .title("The push, through the gears, back to the shaft")
-        .formula(r"\q{motor-torque} = \dfrac{\q{total-resistance} \cdot \q{distance-per-turn}}{2 \pi \cdot \q{gear-ratio} \cdot \q{gear-efficiency} \cdot \q{motor-count}}")
+        .formula(r"\q{motor-torque} = \dfrac{\q{driving-resistance} \cdot \q{distance-per-turn}}{2 \pi \cdot \q{gear-ratio} \cdot \q{gear-efficiency} \cdot \q{motor-count}}")
         .assumes(&["A steady speed, and the motors share the push evenly; in a turn one works far harder."])
         .holds("A push that lasts; starts and jerks are peaks.")
         .source(BALANCE),
@@ -88,15 +93,15 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("For seconds, battery warm and full.")
             .source(BALANCE)
             .cautions(GRIP),
-        Rule::new(PUSH_MARGIN, (PEAK_PUSH, TOTAL_RESISTANCE), super::super::common::over)
+        Rule::new(PUSH_MARGIN, (PEAK_PUSH, DRIVING_RESISTANCE), super::super::common::over)
             .title("The most push over the push needed")
-            .formula(r"\q{push-margin} = \dfrac{\q{peak-push}}{\q{total-resistance}}")
+            .formula(r"\q{push-margin} = \dfrac{\q{peak-push}}{\q{driving-resistance}}")
             .assumes(&["The peak lasts seconds; for long pulls heat decides, not this."])
             .holds("Any steady push.")
             .source("The definition of a margin; common practice, no published source"),
-        Rule::new(PUSH_POWER, (TOTAL_RESISTANCE, LOADED_SPEED), gear::push_power)
+        Rule::new(PUSH_POWER, (DRIVING_RESISTANCE, LOADED_SPEED), gear::push_power)
             .title("Push times speed")
-            .formula(r"\q{push-power} = \q{total-resistance} \cdot \q{loaded-speed}")
+            .formula(r"\q{push-power} = \q{driving-resistance} \cdot \q{loaded-speed}")
             .assumes(NO_SLIP)
             .holds("A steady speed.")
             .source("OpenStax, University Physics Volume 1, section 7.4"),
