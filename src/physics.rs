@@ -34,4 +34,14 @@ pub enum Impossible {
     Centred,
     /// The speed is zero.
     NoSpeed,
+    /// Twice the wall is more than the tube is across.
+    WallTooThick,
+    /// The corners are rounder than the tube is across.
+    CornerTooRound,
+    /// The pitch leaves nothing of the bolt.
+    PitchTooCoarse,
+    /// The shock limit is less than holding up the weight takes.
+    LimitBelowWeight,
+    /// A part larger than the whole it is a part of.
+    NeverCloses,
 }
