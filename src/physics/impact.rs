@@ -10,7 +10,7 @@ pub use collision::{
 pub use pulse::{PulseShape, equivalent_drop, peak_from_mean, pulse_speed, velocity_change};
 pub use support::{
     bumper_travel, drop_factor, dropped_peak, loose_mount_load, mount_load, spring_for_limit,
-    spring_travel, support_sag,
+    spring_travel, support_sag, times_force, times_length,
 };
 
 use uom::ConstZero;

@@ -6,7 +6,7 @@ mod spiral;
 
 pub use range::{energy_per_distance, range, trip_time, usable_energy};
 pub use scale::{
-    cube, mass_exponent, mass_ratio, over, root, scaled_area, scaled_mass, slope_power,
+    mass_exponent, mass_ratio, over, root, same, scaled_area, scaled_mass, slope_power,
     slope_torque, square,
 };
 pub use spiral::{

@@ -27,6 +27,16 @@ pub fn drop_factor(height: Length, sag: Length) -> Ratio {
     one + (one + height * 2.0 / sag).sqrt()
 }
 
+/// So many times a force.
+pub fn times_force(factor: Ratio, force: Force) -> Force {
+    factor * force
+}
+
+/// So many times a length.
+pub fn times_length(factor: Ratio, length: Length) -> Length {
+    factor * length
+}
+
 /// Peak deceleration in multiples of gravity of what drops, `n − 1`.
 ///
 /// The support pushes with `n` weights, and one of them only holds the weight.

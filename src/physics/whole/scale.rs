@@ -5,13 +5,18 @@
 use uom::si::f64::{Area, Mass, Ratio};
 use uom::si::ratio::ratio;
 
+/// Stress that its own weight puts in a solid part, weight over section: `s`.
+pub fn same(scale: Ratio) -> Ratio {
+    scale
+}
+
 /// Areas, and with them forces a section takes at equal stress: `s²`.
 pub fn square(scale: Ratio) -> Ratio {
     scale * scale
 }
 
 /// Volumes and solid masses: `s³`.
-pub fn cube(scale: Ratio) -> Ratio {
+fn cube(scale: Ratio) -> Ratio {
     scale * scale * scale
 }
 
