@@ -4,7 +4,7 @@ use super::outcome::Outcome;
 use super::words::{label, lacking};
 use crate::quantity::AnyId;
 use crate::quantity::catalogue::{
-    ground::HOLDING_PRESSURE, impact::*, pressure::*, running_gear::CONTACT_LENGTH,
+    ground::HOLDING_PRESSURE, impact::*, pressure::*, running_gear::CONTACT_LENGTH, structure::*,
 };
 use crate::rules::{Lack, Value};
 
@@ -73,6 +73,60 @@ pub const LIMITS: &[Limit] = &[
         lesson: "impact",
         first_move: "Set the delicate part on something soft, or give the stop more distance.",
         gives: "The most delicate part sees more shock than it may.",
+    },
+    Limit {
+        margin: BEAM_MARGIN.any(),
+        demand: BEAM_STRESS.any(),
+        capacity: MATERIAL_STRENGTH.any(),
+        title: "The beam under its load",
+        lesson: "impact",
+        first_move: "Make the section deeper, or the span shorter: both count more than the material.",
+        gives: "The beam stays bent or breaks.",
+    },
+    Limit {
+        margin: ACROSS_MARGIN.any(),
+        demand: BEAM_STRESS.any(),
+        capacity: STRENGTH_ACROSS.any(),
+        title: "The printed beam across its layers",
+        lesson: "impact",
+        first_move: "Print it lying down, so that the strands run along it.",
+        gives: "The part comes apart between its layers.",
+    },
+    Limit {
+        margin: ROD_MARGIN.any(),
+        demand: ROD_STRESS.any(),
+        capacity: MATERIAL_STRENGTH.any(),
+        title: "The rod under its pull",
+        lesson: "impact",
+        first_move: "Give the pull more section where it is thinnest.",
+        gives: "The rod stays longer or breaks.",
+    },
+    Limit {
+        margin: SLIP_MARGIN.any(),
+        demand: JOINT_LOAD.any(),
+        capacity: LEAST_SLIP_LOAD.any(),
+        title: "The bolted joint before it slips",
+        lesson: "impact",
+        first_move: "Tighten to the maker's torque, and clean paint and oil off the faces.",
+        gives: "The joint slips, and then works its bolts loose.",
+    },
+    Limit {
+        margin: SHEAR_MARGIN.any(),
+        demand: JOINT_LOAD.any(),
+        capacity: JOINT_SHEAR_LOAD.any(),
+        title: "The bolts once the joint has slipped",
+        lesson: "impact",
+        first_move: "Keep the joint from slipping; else more or thicker bolts.",
+        gives: "The bolts shear off.",
+    },
+    Limit {
+        margin: CLAMP_MARGIN.any(),
+        demand: HIGHEST_CLAMP.any(),
+        capacity: PROOF_LOAD.any(),
+        title: "The bolt against its own clamp",
+        lesson: "impact",
+        first_move: "Tighten less, or take a higher class; the maker's torque table comes first.",
+        gives: "Tightening alone may stretch the bolt for good.",
     },
 ];
 

@@ -4,6 +4,7 @@ mod cautions;
 mod examples;
 mod laws;
 mod numbers;
+mod strength_and_size;
 mod table;
 
 use heftwise::quantity::AnyId;

@@ -6,7 +6,7 @@ use heftwise::quantity::catalogue::{
 use heftwise::quantity::{AnyId, Role};
 use heftwise::rules::{Origin, Value};
 
-use super::{cautions, crawler_with, lacks, values, words};
+use super::{cautions, crawler_with, lacks, strength_and_size, values, words};
 
 fn near(found: Option<f64>, wanted: f64, within: f64) {
     let found = found.expect("a number");
@@ -44,7 +44,8 @@ fn everything_is_found_for_a_machine_with_everything_said() {
         (WHEEL_SQUASH.any(), 0.01),
         (INFLATION_PRESSURE.any(), 3e4),
     ];
-    let values = crawler_with(&wheels);
+    let everything = [&wheels[..], strength_and_size::ALL].concat();
+    let values = crawler_with(&everything);
     for entry in all().iter().filter(|entry| !matches!(entry.role, Role::Given { .. })) {
         assert!(
             matches!(values.of(entry.id), Value::Known(_)),

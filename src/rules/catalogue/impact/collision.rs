@@ -16,7 +16,7 @@ const ONE_LINE: &[&str] = &[
 const STRAIGHT: &str = "Straight collisions of two free bodies.";
 
 const PARTING: &[Caution] = &[Caution {
-    when: |values| values.si(CLOSING_SPEED) <= Some(0.0) && values.si(CLOSING_SPEED).is_some(),
+    when: |values| values.si(OTHER_SPEED) >= values.si(IMPACT_SPEED),
     says: "The two do not close in on each other, so there is no collision.",
 }];
 
@@ -77,7 +77,7 @@ fn pulses() -> Vec<Rule> {
             .holds("A dead stop; with a bounce the same pulse is reached from a lower drop.")
             .source("JEDEC JESD22-B104, table of test levels (from memory)")
             .cautions(&[Caution {
-                when: |values| values.si(TEST_PULSE_DROP).is_some(),
+                when: |_| true,
                 says: "A pass at this drop says nothing of a shorter, taller pulse from the same height onto harder ground.",
             }]),
         Rule::new(MOUNT_LOAD, (MOUNTED_MASS, PEAK_DECELERATION_G), impact::mount_load)

@@ -15,13 +15,16 @@ const SPRINGY: &[&str] = &[
     "Holes, welds and sharp inside corners raise the stress beside them two to three times.",
 ];
 
-const HELD: Caution = Caution {
-    when: |values| {
-        [MOMENT_FACTOR, SAG_FACTOR, BEND_FACTOR]
-            .iter()
-            .any(|id| values.origin(*id) == Some(Origin::Assumed))
-    },
-    says: "How it is held is assumed: firmly at one end, loaded at the other.",
+/// Said where a factor for how the beam is held is taken without being asked for.
+const fn held(when: fn(&Values) -> bool) -> Caution {
+    Caution { when, says: "How it is held is assumed: firmly at one end, loaded at the other." }
+}
+const HELD: Caution = held(|values| values.origin(MOMENT_FACTOR) == Some(Origin::Assumed));
+const HELD_FOR_SAG: Caution = held(|values| values.origin(SAG_FACTOR) == Some(Origin::Assumed));
+const HELD_FOR_SLOPE: Caution = held(|values| values.origin(BEND_FACTOR) == Some(Origin::Assumed));
+const SAGS_FAR: Caution = Caution {
+    when: |values| sag_over_span(values).is_some_and(|part| part > 0.1),
+    says: "It would sag more than a tenth of its span: the sum no longer holds.",
 };
 const STUBBY: Caution = Caution {
     when: |values| slenderness(values).is_some_and(|n| n < 10.0),
@@ -58,24 +61,20 @@ fn under_a_load() -> Vec<Rule> {
             .assumes(SPRINGY)
             .holds("Below the yield of the material; thin walls may dent or buckle first.")
             .source(FLEXURE)
-            .cautions(&[HELD, FOLDS]),
+            .cautions(&[HELD]),
         Rule::new(BEAM_SAG, (SAG_FACTOR, BEAM_LOAD, BEAM_SPAN, YOUNGS_MODULUS, SECOND_MOMENT), structure::deflection)
             .title("The span counts with its cube")
             .formula(r"\q{beam-sag} = \dfrac{\q{beam-load} \cdot \q{beam-span}^3}{\q{sag-factor} \cdot \q{youngs-modulus} \cdot \q{second-moment}}")
             .assumes(SLENDER)
             .holds("Sag of less than a tenth of the span, below the yield of the material.")
             .source(TABLES)
-            .cautions(&[HELD, STUBBY, FOLDS, Caution {
-                when: |values| values.si(BEAM_SAG) > values.si(BEAM_SPAN).map(|span| span / 10.0),
-                says: "It would sag more than a tenth of its span: the sum no longer holds.",
-            }]),
-        Rule::new(BEAM_SLOPE, (BEND_FACTOR, BEAM_LOAD, BEAM_SPAN, YOUNGS_MODULUS, SECOND_MOMENT), structure::end_slope)
+            .cautions(&[HELD_FOR_SAG, STUBBY, FOLDS, SAGS_FAR]),        Rule::new(BEAM_SLOPE, (BEND_FACTOR, BEAM_LOAD, BEAM_SPAN, YOUNGS_MODULUS, SECOND_MOMENT), structure::end_slope)
             .title("The span counts with its square")
             .formula(r"\q{beam-slope} = \dfrac{\q{beam-load} \cdot \q{beam-span}^2}{\q{bend-factor} \cdot \q{youngs-modulus} \cdot \q{second-moment}}")
             .assumes(SLENDER)
             .holds("Small slopes, below the yield of the material.")
             .source(TABLES)
-            .cautions(&[HELD, STUBBY]),
+            .cautions(&[HELD_FOR_SLOPE, STUBBY]),
         Rule::new(SHEAR_SHIFT, (BEAM_LOAD, BEAM_SPAN, SHEAR_MODULUS, SECTION_AREA), structure::shear_deflection)
             .title("A short stub shears")
             .formula(r"\q{shear-shift} = \dfrac{\q{beam-load} \cdot \q{beam-span}}{\q{shear-modulus} \cdot \q{section-area}}")
@@ -135,4 +134,11 @@ fn margins() -> Vec<Rule> {
 fn slenderness(values: &Values) -> Option<f64> {
     let depth = 2.0 * values.si(SECOND_MOMENT)? / values.si(SECTION_MODULUS)?;
     Some(values.si(BEAM_SPAN)? / depth)
+}
+
+/// The sag over the span, from what it is found from: a caution comes before its own number.
+fn sag_over_span(values: &Values) -> Option<f64> {
+    let stiffness =
+        values.si(SAG_FACTOR)? * values.si(YOUNGS_MODULUS)? * values.si(SECOND_MOMENT)?;
+    Some(values.si(BEAM_LOAD)? * values.si(BEAM_SPAN)?.powi(2) / stiffness)
 }

@@ -103,8 +103,7 @@ fn clamp() -> Vec<Rule> {
             .formula(r"\q{highest-clamp} = \q{bolt-clamp} \cdot (1 + \q{clamp-scatter})")
             .assumes(TORQUE)
             .holds("Torque by hand; an angle or a stretch gauge does better.")
-            .source(SHIGLEY)
-            .cautions(&[OVERSTRETCHED]),
+            .source(SHIGLEY),
         Rule::new(CLAMP_MARGIN, (PROOF_LOAD, HIGHEST_CLAMP), impact::force_ratio)
             .title("Proof load over the highest clamp")
             .formula(r"\q{clamp-margin} = \dfrac{\q{proof-load}}{\q{highest-clamp}}")

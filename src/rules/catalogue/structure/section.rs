@@ -2,7 +2,7 @@
 
 use crate::physics::structure;
 use crate::quantity::catalogue::structure::*;
-use crate::quantity::{AnyId, Area, Length, SecondMoment, Volume};
+use crate::quantity::{AnyId, Area, Id, Length, SecondMoment, Volume};
 use crate::rules::{Caution, Fault, Maybe, Origin, Rule, Values};
 
 const AREA_GEOMETRY: &str = "Geometry of plane figures";
@@ -204,16 +204,18 @@ fn second_moment(
     hollow: Option<SecondMoment>,
     flanged: Option<SecondMoment>,
 ) -> Result<SecondMoment, Fault> {
-    first([bar, round, tube, hollow, flanged], SECOND_MOMENTS)
+    first(
+        [bar, round, tube, hollow, flanged],
+        [
+            BAR_SECOND_MOMENT,
+            ROUND_SECOND_MOMENT,
+            TUBE_SECOND_MOMENT,
+            BOX_SECOND_MOMENT,
+            FLANGED_SECOND_MOMENT,
+        ]
+        .map(|id| id.any()),
+    )
 }
-
-const SECOND_MOMENTS: [AnyId; 5] = [
-    BAR_SECOND_MOMENT.any(),
-    ROUND_SECOND_MOMENT.any(),
-    TUBE_SECOND_MOMENT.any(),
-    BOX_SECOND_MOMENT.any(),
-    FLANGED_SECOND_MOMENT.any(),
-];
 
 fn section_modulus(
     bar: Option<Volume>,
@@ -247,6 +249,16 @@ fn first<Q>(found: [Option<Q>; 5], ids: [AnyId; 5]) -> Result<Q, Fault> {
     found.into_iter().flatten().next().ok_or_else(|| Fault::NeedsOneOf(ids.to_vec()))
 }
 
+/// The numbers that describe each kind of section.
+const KINDS: [&[Id<Length>]; 5] = [
+    &[BAR_WIDTH, BAR_DEPTH],
+    &[ROUND_DIAMETER],
+    &[TUBE_DIAMETER, TUBE_WALL],
+    &[BOX_WIDTH, BOX_DEPTH, BOX_WALL],
+    &[FLANGE_WIDTH, FLANGE_THICKNESS, WEB_THICKNESS, WEB_DEPTH],
+];
+
 fn several(values: &Values) -> bool {
-    SECOND_MOMENTS.iter().filter(|id| values.si(**id).is_some()).count() > 1
+    let described = |kind: &&&[Id<Length>]| kind.iter().all(|id| values.si(*id).is_some());
+    KINDS.iter().filter(described).count() > 1
 }
