@@ -9,9 +9,14 @@ use super::edit::Edit;
 use crate::quantity::{AnyId, catalogue};
 
 /// Each table's name and text.
-const TEXTS: [(&str, &str); 2] = [
+const TEXTS: &[(&str, &str)] = &[
     ("ground", include_str!("../../assets/presets/ground.toml")),
     ("pulse-shape", include_str!("../../assets/presets/pulse-shape.toml")),
+    ("material", include_str!("../../assets/presets/material.toml")),
+    ("beam-hold", include_str!("../../assets/presets/beam-hold.toml")),
+    ("thread", include_str!("../../assets/presets/thread.toml")),
+    ("bolt-class", include_str!("../../assets/presets/bolt-class.toml")),
+    ("thread-state", include_str!("../../assets/presets/thread-state.toml")),
 ];
 
 static TABLES: LazyLock<Vec<Table>> =

@@ -6,11 +6,13 @@
 //! Where a source gives a force and asks for what a rule takes as given, the printed answer goes
 //! in and the source's given number must come out.
 
+mod collision;
 mod ground;
 mod impact;
 mod practice;
 mod pulse;
 mod restitution;
+mod structure;
 
 use std::collections::HashSet;
 

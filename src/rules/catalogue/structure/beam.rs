@@ -35,7 +35,11 @@ const FOLDS: Caution = Caution {
     says: "The stress is more than the material bears: it stays bent or breaks.",
 };
 const PRINTED: Caution = Caution {
-    when: |values| values.si(STRENGTH_ACROSS).is_some(),
+    // The same strength in every direction is no print.
+    when: |values| {
+        values.si(STRENGTH_ACROSS).is_some()
+            && values.si(STRENGTH_ACROSS) < values.si(MATERIAL_STRENGTH)
+    },
     says: "Printed parts differ from print to print, lose strength when warm, and start to break at sharp inside corners: break a few test bars of your own.",
 };
 
