@@ -13,6 +13,7 @@ mod practice;
 mod pulse;
 mod restitution;
 mod structure;
+mod whole;
 
 use std::collections::HashSet;
 

@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{impact::*, machine::*, structure::*, whole::
 use proptest::prelude::*;
 
 use super::super::values;
-use super::with;
+use super::{ALL, with};
 
 fn close(a: f64, b: f64) -> bool {
     (a - b).abs() <= 1e-9 * a.abs().max(b.abs()).max(1e-12)
@@ -139,5 +139,28 @@ proptest! {
         }
         let exponent = at(scale, sheet).si(SCALE_MASS_EXPONENT).unwrap();
         prop_assert!((2.0 - 1e-9..=3.0 + 1e-9).contains(&exponent), "{exponent}");
+    }
+
+    /// A spread that shrinks takes the range with it, in step; none leaves none.
+    #[test]
+    fn spread_shrinks_to_nothing(part in 1e-4..0.01) {
+        use heftwise::rules::Givens;
+        use heftwise::study::Outcome;
+        use std::collections::BTreeMap;
+        let mut givens = Givens::default();
+        ALL.iter().for_each(|(id, si)| givens.set(*id, *si));
+        let half_width = |part: f64, id: AnyId| {
+            let spreads = BTreeMap::from([
+                (BEAM_SPAN.any(), 0.2 * part),
+                (BOLT_TORQUE.any(), 25.0 * part),
+                (SCALE_FACTOR.any(), 2.0 * part),
+            ]);
+            Outcome::of(givens.clone(), &spreads, 1).range(id).map(|range| range.half_width)
+        };
+        for id in [BEAM_SAG.any(), SLIP_MARGIN.any(), SCALE_TORQUE_RATIO.any()] {
+            let (wide, narrow) = (half_width(part, id).unwrap(), half_width(part / 10.0, id).unwrap());
+            prop_assert!((narrow / wide - 0.1).abs() < 0.01, "{id}: {narrow} of {wide}");
+            prop_assert_eq!(half_width(0.0, id), None);
+        }
     }
 }

@@ -1,0 +1,96 @@
+//! Range, the weight spiral and scaling.
+
+use heftwise::quantity::catalogue::{machine::*, whole::*};
+
+use super::{Case, Expect::Found, check, read};
+
+const RAYMER: &str = "D. P. Raymer, Aircraft Design: A Conceptual Approach, chapter 3, patrol aircraft, as worked through in a public notebook (J. Pelham)";
+const POUND: f64 = 0.45359237;
+const WATT_HOUR: f64 = 3600.0;
+const MILE: f64 = 1609.344;
+
+/// The fuel of the aircraft is the battery here, its empty mass the frame.
+const SPIRAL: &[Case] = &[
+    read(
+        "sizing-patrol-aircraft-first-guess",
+        1e-6,
+        &[
+            (BARE_MASS.any(), 10_800.0 * POUND),
+            (BATTERY_MASS_SHARE.any(), 0.387),
+            (FRAME_SHARE.any(), 0.4361),
+        ],
+        &[Found(CLOSED_MASS.any(), 61_051.44 * POUND)],
+        RAYMER,
+        "Printed. 10 000 lb of equipment and 800 lb of crew.",
+    ),
+    read(
+        "sizing-patrol-aircraft-by-mission",
+        0.001,
+        &[
+            (BARE_MASS.any(), 10_800.0 * POUND),
+            (BATTERY_MASS_SHARE.any(), 0.3773),
+            (FRAME_SHARE.any(), 0.43607),
+        ],
+        &[Found(CLOSED_MASS.any(), 57_882.726 * POUND)],
+        RAYMER,
+        "Printed; the shares are printed to four and five figures.",
+    ),
+];
+
+const RANGES: &[Case] = &[read(
+    "range-60-kwh-car",
+    1e-9,
+    &[
+        (USABLE_ENERGY.any(), 60_000.0 * WATT_HOUR),
+        (ENERGY_PER_DISTANCE.any(), 300.0 * WATT_HOUR / MILE),
+    ],
+    &[Found(RANGE.any(), 200.0 * MILE)],
+    "How to calculate EV range, a tutorial of leyaa.ai: 60 kW·h at 0.3 kW·h for each mile",
+    "Printed: 200 miles.",
+)];
+
+const SCALING: &[Case] = &[
+    read(
+        "square-cube-metre-cube-doubled",
+        1e-9,
+        &[(SCALE_FACTOR.any(), 2.0)],
+        &[Found(SCALE_AREA_RATIO.any(), 24.0 / 6.0), Found(SCALE_MASS_RATIO.any(), 8.0)],
+        "Square and cube law, Galileo, Two New Sciences, 1638, as told in encyclopaedias",
+        "Printed: a cube of 1 m, doubled, has 8 m³ and 24 m².",
+    ),
+    read(
+        "small-robot-doubled",
+        1e-9,
+        &[(SCALE_FACTOR.any(), 2.0), (MASS.any(), 0.125)],
+        &[Found(SCALED_MASS.any(), 1.0)],
+        "Common practice, no published source",
+        "125 g become 1000 g.",
+    ),
+    read(
+        "slope-torque-doubled",
+        1e-9,
+        &[(SCALE_FACTOR.any(), 2.0)],
+        &[
+            Found(SCALE_TORQUE_RATIO.any(), 16.0),
+            Found(SCALE_PRESSURE_RATIO.any(), 2.0),
+            Found(SCALE_STRESS_RATIO.any(), 2.0),
+        ],
+        "Common practice, no published source",
+        "Torque for the same slope by the fourth power, pressure and own-weight stress by the first.",
+    ),
+];
+
+#[test]
+fn weight_spiral() {
+    check(SPIRAL);
+}
+
+#[test]
+fn range() {
+    check(RANGES);
+}
+
+#[test]
+fn scaling() {
+    check(SCALING);
+}
