@@ -43,6 +43,7 @@ static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
         electrics::ENTRIES,
         heat::ENTRIES,
         whole::ENTRIES,
+        whole::shared::ENTRIES,
     ]
     .concat()
 });

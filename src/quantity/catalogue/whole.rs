@@ -1,18 +1,16 @@
 //! Range, the weight spiral and scaling.
 
+pub(super) mod shared;
+
+pub use shared::*;
+
 use crate::quantity::{
-    Area, Energy, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy,
-    SpecificPower, Speed, Time, Topic::Whole,
+    Area, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy, SpecificPower,
+    Speed, Time, Topic::Whole,
 };
 
-pub const BATTERY_ENERGY: Id<Energy> = Id::new("battery-energy");
-pub const USABLE_SHARE: Id<Ratio> = Id::new("usable-share");
-pub const DRIVE_EFFICIENCY: Id<Ratio> = Id::new("drive-efficiency");
-pub const TOTAL_RESISTANCE: Id<Force> = Id::new("total-resistance");
-pub const SPEED: Id<Speed> = Id::new("speed");
 pub const IDLE_POWER: Id<Power> = Id::new("idle-power");
 pub const ENERGY_PER_DISTANCE: Id<Force> = Id::new("energy-per-distance");
-pub const USABLE_ENERGY: Id<Energy> = Id::new("usable-energy");
 pub const RANGE: Id<Length> = Id::new("range");
 pub const RANGE_TIME: Id<Time> = Id::new("range-time");
 pub const WANTED_RANGE: Id<Length> = Id::new("wanted-range");
@@ -45,32 +43,12 @@ pub const SCALED_CONTACT_AREA: Id<Area> = Id::new("scaled-contact-area");
 pub const SCALED_GROUND_PRESSURE: Id<Pressure> = Id::new("scaled-ground-pressure");
 
 pub(super) const ENTRIES: &[Entry] = &[
-    Entry::given(Whole, BATTERY_ENERGY, "energy of the battery", r"E_b", "All the energy in the full battery.")
-        .above_zero()
-        .units(&["W·h"], &["W·h"])
-        .usual(3.6e4, 7.2e6),
-    Entry::given(Whole, USABLE_SHARE, "usable part of the battery", r"u_b", "The part of its energy that may be taken out before it has to be charged.")
-        .assumed(0.8)
-        .possible(0.0, 1.0)
-        .usual(0.5, 0.95),
-    Entry::given(Whole, DRIVE_EFFICIENCY, "efficiency of the drive", r"\eta", "Power at the ground over power from the battery.")
-        .above_zero()
-        .possible(1e-6, 1.0)
-        .usual(0.3, 0.85),
-    Entry::given(Whole, TOTAL_RESISTANCE, "resistance (all together)", "R", "All that holds the machine back at a steady speed: ground, slope and air.")
-        .above_zero()
-        .usual(1.0, 1000.0),
-    Entry::given(Whole, SPEED, "speed", "V", "The steady speed it drives at.")
-        .above_zero()
-        .usual(0.1, 8.0),
     Entry::given(Whole, IDLE_POWER, "power at standstill", r"P_0", "What radio, lights, pump and controller draw whether it drives or not.")
         .assumed(0.0)
         .usual(0.0, 50.0),
     Entry::found(Whole, ENERGY_PER_DISTANCE, "energy for each distance", "e", "What the battery gives for each metre: a joule per metre is a newton.")
         .units(&["J/m", "W·h/km"], &["W·h/mi"])
         .headline(),
-    Entry::found(Whole, USABLE_ENERGY, "usable energy", r"E_u", "The energy that may be taken out before it has to be charged.")
-        .units(&["W·h"], &["W·h"]),
     Entry::found(Whole, RANGE, "range", "d", "How far the usable energy carries at a steady speed.")
         .headline(),
     Entry::found(Whole, RANGE_TIME, "driving time", r"t_d", "How long that takes.")

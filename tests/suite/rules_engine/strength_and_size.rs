@@ -29,9 +29,9 @@ pub(super) const ALL: &[(AnyId, f64)] = &[
     (ROUND_DIAMETER.any(), 0.012),
     (TUBE_DIAMETER.any(), 0.02),
     (TUBE_WALL.any(), 0.002),
-    (BOX_WIDTH.any(), 0.03),
-    (BOX_DEPTH.any(), 0.03),
-    (BOX_WALL.any(), 0.002),
+    (BOX_TUBE_WIDTH.any(), 0.03),
+    (BOX_TUBE_DEPTH.any(), 0.03),
+    (BOX_TUBE_WALL.any(), 0.002),
     (FLANGE_WIDTH.any(), 0.03),
     (FLANGE_THICKNESS.any(), 0.002),
     (WEB_THICKNESS.any(), 0.002),
@@ -92,7 +92,7 @@ fn the_section_described_is_the_one_that_counts() {
 fn without_a_section_any_kind_would_do() {
     let lacking = lacks(&values(&[]), SECTION_MODULUS);
     assert_eq!(lacking.len(), 1);
-    for id in [BAR_WIDTH, ROUND_DIAMETER, TUBE_DIAMETER, BOX_WIDTH, FLANGE_WIDTH] {
+    for id in [BAR_WIDTH, ROUND_DIAMETER, TUBE_DIAMETER, BOX_TUBE_WIDTH, FLANGE_WIDTH] {
         assert!(lacking[0].contains(&id.any()), "{} in {lacking:?}", id.any());
     }
 }
@@ -101,9 +101,10 @@ fn without_a_section_any_kind_would_do() {
 fn what_cannot_be_built_gets_words() {
     let thick = values(&[(TUBE_DIAMETER.any(), 0.01), (TUBE_WALL.any(), 0.006)]);
     assert!(words(&thick, TUBE_AREA).contains("walls"));
-    let sides = [(BOX_WIDTH.any(), 0.03), (BOX_DEPTH.any(), 0.02), (BOX_WALL.any(), 0.002)];
-    let round = values(&[&sides[..], &[(BOX_CORNER.any(), 0.011)]].concat());
-    assert!(words(&round, BOX_SECOND_MOMENT).contains("corner"));
+    let sides =
+        [(BOX_TUBE_WIDTH.any(), 0.03), (BOX_TUBE_DEPTH.any(), 0.02), (BOX_TUBE_WALL.any(), 0.002)];
+    let round = values(&[&sides[..], &[(BOX_TUBE_CORNER.any(), 0.011)]].concat());
+    assert!(words(&round, BOX_TUBE_SECOND_MOMENT).contains("corner"));
     let coarse = values(&[(BOLT_DIAMETER.any(), 0.003), (THREAD_PITCH.any(), 0.0032)]);
     assert!(words(&coarse, THREAD_STRESS_AREA).contains("pitch"));
     let heavy = with(&[(SHOCK_LIMIT.any(), 0.5), (APPROACH_ANGLE.any(), 1.5)]);
@@ -219,7 +220,7 @@ fn cautions_of_strength() {
     says(BEAM_SAG.any(), "tenth of its span", &[(BEAM_LOAD.any(), 1e5)], &[]);
     says(SHEAR_SHIFT.any(), "longer than it is deep", &[], &[(BEAM_SPAN.any(), 0.019)]);
     says(ROD_MARGIN.any(), "longer or breaks", &[(ROD_FORCE.any(), 1e4)], &[]);
-    says(BOX_AREA.any(), "taken as sharp", &[], &[(BOX_CORNER.any(), 0.004)]);
+    says(BOX_TUBE_AREA.any(), "taken as sharp", &[], &[(BOX_TUBE_CORNER.any(), 0.004)]);
     says(BEAM_SAG.any(), "stays bent", &[(BEAM_LOAD.any(), 1e4)], &[]);
     let one = values(&[(ROUND_DIAMETER.any(), 0.012)]);
     for id in [SECTION_AREA.any(), SECOND_MOMENT.any(), SECTION_MODULUS.any()] {

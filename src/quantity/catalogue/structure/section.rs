@@ -7,10 +7,10 @@ pub const BAR_DEPTH: Id<Length> = Id::new("bar-depth");
 pub const ROUND_DIAMETER: Id<Length> = Id::new("round-diameter");
 pub const TUBE_DIAMETER: Id<Length> = Id::new("tube-diameter");
 pub const TUBE_WALL: Id<Length> = Id::new("tube-wall");
-pub const BOX_WIDTH: Id<Length> = Id::new("box-width");
-pub const BOX_DEPTH: Id<Length> = Id::new("box-depth");
-pub const BOX_WALL: Id<Length> = Id::new("box-wall");
-pub const BOX_CORNER: Id<Length> = Id::new("box-corner");
+pub const BOX_TUBE_WIDTH: Id<Length> = Id::new("box-tube-width");
+pub const BOX_TUBE_DEPTH: Id<Length> = Id::new("box-tube-depth");
+pub const BOX_TUBE_WALL: Id<Length> = Id::new("box-tube-wall");
+pub const BOX_TUBE_CORNER: Id<Length> = Id::new("box-tube-corner");
 pub const FLANGE_WIDTH: Id<Length> = Id::new("flange-width");
 pub const FLANGE_THICKNESS: Id<Length> = Id::new("flange-thickness");
 pub const WEB_THICKNESS: Id<Length> = Id::new("web-thickness");
@@ -18,19 +18,19 @@ pub const WEB_DEPTH: Id<Length> = Id::new("web-depth");
 pub const BAR_AREA: Id<Area> = Id::new("bar-area");
 pub const ROUND_AREA: Id<Area> = Id::new("round-area");
 pub const TUBE_AREA: Id<Area> = Id::new("tube-area");
-pub const BOX_AREA: Id<Area> = Id::new("box-area");
+pub const BOX_TUBE_AREA: Id<Area> = Id::new("box-tube-area");
 pub const FLANGED_AREA: Id<Area> = Id::new("flanged-area");
 pub const SECTION_AREA: Id<Area> = Id::new("section-area");
 pub const BAR_SECOND_MOMENT: Id<SecondMoment> = Id::new("bar-second-moment");
 pub const ROUND_SECOND_MOMENT: Id<SecondMoment> = Id::new("round-second-moment");
 pub const TUBE_SECOND_MOMENT: Id<SecondMoment> = Id::new("tube-second-moment");
-pub const BOX_SECOND_MOMENT: Id<SecondMoment> = Id::new("box-second-moment");
+pub const BOX_TUBE_SECOND_MOMENT: Id<SecondMoment> = Id::new("box-tube-second-moment");
 pub const FLANGED_SECOND_MOMENT: Id<SecondMoment> = Id::new("flanged-second-moment");
 pub const SECOND_MOMENT: Id<SecondMoment> = Id::new("second-moment");
 pub const BAR_SECTION_MODULUS: Id<Volume> = Id::new("bar-section-modulus");
 pub const ROUND_SECTION_MODULUS: Id<Volume> = Id::new("round-section-modulus");
 pub const TUBE_SECTION_MODULUS: Id<Volume> = Id::new("tube-section-modulus");
-pub const BOX_SECTION_MODULUS: Id<Volume> = Id::new("box-section-modulus");
+pub const BOX_TUBE_SECTION_MODULUS: Id<Volume> = Id::new("box-tube-section-modulus");
 pub const FLANGED_SECTION_MODULUS: Id<Volume> = Id::new("flanged-section-modulus");
 pub const SECTION_MODULUS: Id<Volume> = Id::new("section-modulus");
 
@@ -69,7 +69,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
     ),
     side(TUBE_WALL, "wall of a round tube", "t_t", "Wall thickness of a round tube.", 0.3e-3, 6e-3),
     side(
-        BOX_WIDTH,
+        BOX_TUBE_WIDTH,
         "width of a box tube",
         "B",
         "Outside width of a square or rectangular tube, square to the load.",
@@ -77,7 +77,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
         0.15,
     ),
     side(
-        BOX_DEPTH,
+        BOX_TUBE_DEPTH,
         "depth of a box tube",
         "H",
         "Outside depth of a square or rectangular tube in the direction of the load.",
@@ -85,7 +85,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
         0.15,
     ),
     side(
-        BOX_WALL,
+        BOX_TUBE_WALL,
         "wall of a box tube",
         "t_B",
         "Wall thickness of a square or rectangular tube.",
@@ -94,7 +94,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
     ),
     Entry::given(
         Structure,
-        BOX_CORNER,
+        BOX_TUBE_CORNER,
         "corner radius of a box tube",
         "r_B",
         "Outside radius of its corners; cold-formed steel tube has about twice the wall.",
@@ -143,7 +143,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
     area(ROUND_AREA, "section of the solid round", "A_d", "Area of material in a solid round bar."),
     area(TUBE_AREA, "section of the round tube", "A_t", "Area of material in a round tube."),
     area(
-        BOX_AREA,
+        BOX_TUBE_AREA,
         "section of the box tube",
         "A_B",
         "Area of material in a square or rectangular tube, round corners included.",
@@ -179,7 +179,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
         "How well the shape of a round tube resists bending.",
     ),
     second(
-        BOX_SECOND_MOMENT,
+        BOX_TUBE_SECOND_MOMENT,
         "second moment of the box tube",
         "I_B",
         "How well the shape of a square or rectangular tube resists bending.",
@@ -215,7 +215,7 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
         "Bending moment for each stress at the outermost fibre of a round tube.",
     ),
     modulus(
-        BOX_SECTION_MODULUS,
+        BOX_TUBE_SECTION_MODULUS,
         "section modulus of the box tube",
         "Z_B",
         "Bending moment for each stress at the outermost fibre of a square or rectangular tube.",

@@ -13,7 +13,7 @@ const ONE_KIND: &[&str] =
 const DESCRIBED: &str = "A beam of one section all along.";
 
 const SHARP: &[Caution] = &[Caution {
-    when: |values| values.origin(BOX_CORNER) == Some(Origin::Assumed),
+    when: |values| values.origin(BOX_TUBE_CORNER) == Some(Origin::Assumed),
     says: "The corners are taken as sharp; rolled tube has round ones and is up to a tenth less stiff. Give the corner radius.",
 }];
 const SEVERAL: &[Caution] = &[Caution {
@@ -45,9 +45,9 @@ fn areas() -> Vec<Rule> {
         area(Rule::new(TUBE_AREA, (TUBE_DIAMETER, TUBE_WALL), structure::round_tube_area))
             .title("The outer circle less the bore")
             .formula(r"\q{tube-area} = \pi \, \q{tube-wall} \left( \q{tube-diameter} - \q{tube-wall} \right)"),
-        area(Rule::new(BOX_AREA, (BOX_WIDTH, BOX_DEPTH, BOX_WALL, BOX_CORNER), structure::box_tube_area))
+        area(Rule::new(BOX_TUBE_AREA, (BOX_TUBE_WIDTH, BOX_TUBE_DEPTH, BOX_TUBE_WALL, BOX_TUBE_CORNER), structure::box_tube_area))
             .title("The outer rectangle less the inner, corners rounded")
-            .formula(r"\q{box-area} = \q{box-width} \cdot \q{box-depth} - (\q{box-width} - 2 \, \q{box-wall})(\q{box-depth} - 2 \, \q{box-wall}) - (4 - \pi) \left( \q{box-corner}^2 - \max(\q{box-corner} - \q{box-wall}, 0)^2 \right)")
+            .formula(r"\q{box-tube-area} = \q{box-tube-width} \cdot \q{box-tube-depth} - (\q{box-tube-width} - 2 \, \q{box-tube-wall})(\q{box-tube-depth} - 2 \, \q{box-tube-wall}) - (4 - \pi) \left( \q{box-tube-corner}^2 - \max(\q{box-tube-corner} - \q{box-tube-wall}, 0)^2 \right)")
             .cautions(SHARP),
         area(Rule::new(FLANGED_AREA, (FLANGE_WIDTH, FLANGE_THICKNESS, WEB_THICKNESS, WEB_DEPTH), flanged_area))
             .title("Two flanges and the web")
@@ -71,12 +71,12 @@ fn second_moments() -> Vec<Rule> {
             .formula(r"\q{tube-second-moment} = \dfrac{\pi}{64} \left( \q{tube-diameter}^4 - (\q{tube-diameter} - 2 \, \q{tube-wall})^4 \right)")
             .holds("Tubes whose wall is not so thin that it dents: about a fiftieth of the diameter or more."),
         second(Rule::new(
-            BOX_SECOND_MOMENT,
-            (BOX_WIDTH, BOX_DEPTH, BOX_WALL, BOX_CORNER),
+            BOX_TUBE_SECOND_MOMENT,
+            (BOX_TUBE_WIDTH, BOX_TUBE_DEPTH, BOX_TUBE_WALL, BOX_TUBE_CORNER),
             structure::box_tube_second_moment,
         ))
         .title("The outer rectangle less the inner, corners rounded")
-        .formula(r"\q{box-second-moment} = \dfrac{\q{box-width} \cdot \q{box-depth}^3 - (\q{box-width} - 2 \, \q{box-wall})(\q{box-depth} - 2 \, \q{box-wall})^3}{12} - I_{\mathrm{corners}}(\q{box-corner})")
+        .formula(r"\q{box-tube-second-moment} = \dfrac{\q{box-tube-width} \cdot \q{box-tube-depth}^3 - (\q{box-tube-width} - 2 \, \q{box-tube-wall})(\q{box-tube-depth} - 2 \, \q{box-tube-wall})^3}{12} - I_{\mathrm{corners}}(\q{box-tube-corner})")
         .holds("Tubes whose wall is not so thin that it dents: about a fiftieth of the side or more.")
         .cautions(SHARP),
         second(Rule::new(
@@ -104,8 +104,8 @@ fn section_moduli() -> Vec<Rule> {
             .formula(r"\q{round-section-modulus} = \dfrac{2 \, \q{round-second-moment}}{\q{round-diameter}}"),
         modulus(Rule::new(TUBE_SECTION_MODULUS, (TUBE_SECOND_MOMENT, TUBE_DIAMETER), modulus_of_depth))
             .formula(r"\q{tube-section-modulus} = \dfrac{2 \, \q{tube-second-moment}}{\q{tube-diameter}}"),
-        modulus(Rule::new(BOX_SECTION_MODULUS, (BOX_SECOND_MOMENT, BOX_DEPTH), modulus_of_depth))
-            .formula(r"\q{box-section-modulus} = \dfrac{2 \, \q{box-second-moment}}{\q{box-depth}}"),
+        modulus(Rule::new(BOX_TUBE_SECTION_MODULUS, (BOX_TUBE_SECOND_MOMENT, BOX_TUBE_DEPTH), modulus_of_depth))
+            .formula(r"\q{box-tube-section-modulus} = \dfrac{2 \, \q{box-tube-second-moment}}{\q{box-tube-depth}}"),
         modulus(Rule::new(
             FLANGED_SECTION_MODULUS,
             (FLANGED_SECOND_MOMENT, FLANGE_THICKNESS, WEB_DEPTH),
@@ -123,13 +123,13 @@ fn whichever() -> Vec<Rule> {
                 Maybe(BAR_AREA),
                 Maybe(ROUND_AREA),
                 Maybe(TUBE_AREA),
-                Maybe(BOX_AREA),
+                Maybe(BOX_TUBE_AREA),
                 Maybe(FLANGED_AREA),
             ),
             section_area,
         )
         .title("The section described")
-        .formula(r"\q{section-area} = \q{bar-area} \text{ or } \q{round-area} \text{ or } \q{tube-area} \text{ or } \q{box-area} \text{ or } \q{flanged-area}")
+        .formula(r"\q{section-area} = \q{bar-area} \text{ or } \q{round-area} \text{ or } \q{tube-area} \text{ or } \q{box-tube-area} \text{ or } \q{flanged-area}")
         .assumes(ONE_KIND)
         .holds(DESCRIBED)
         .source(AREA_GEOMETRY)
@@ -140,13 +140,13 @@ fn whichever() -> Vec<Rule> {
                 Maybe(BAR_SECOND_MOMENT),
                 Maybe(ROUND_SECOND_MOMENT),
                 Maybe(TUBE_SECOND_MOMENT),
-                Maybe(BOX_SECOND_MOMENT),
+                Maybe(BOX_TUBE_SECOND_MOMENT),
                 Maybe(FLANGED_SECOND_MOMENT),
             ),
             second_moment,
         )
         .title("The section described")
-        .formula(r"\q{second-moment} = \q{bar-second-moment} \text{ or } \q{round-second-moment} \text{ or } \q{tube-second-moment} \text{ or } \q{box-second-moment} \text{ or } \q{flanged-second-moment}")
+        .formula(r"\q{second-moment} = \q{bar-second-moment} \text{ or } \q{round-second-moment} \text{ or } \q{tube-second-moment} \text{ or } \q{box-tube-second-moment} \text{ or } \q{flanged-second-moment}")
         .assumes(ONE_KIND)
         .holds(DESCRIBED)
         .source(STATICS)
@@ -157,13 +157,13 @@ fn whichever() -> Vec<Rule> {
                 Maybe(BAR_SECTION_MODULUS),
                 Maybe(ROUND_SECTION_MODULUS),
                 Maybe(TUBE_SECTION_MODULUS),
-                Maybe(BOX_SECTION_MODULUS),
+                Maybe(BOX_TUBE_SECTION_MODULUS),
                 Maybe(FLANGED_SECTION_MODULUS),
             ),
             section_modulus,
         )
         .title("The section described")
-        .formula(r"\q{section-modulus} = \q{bar-section-modulus} \text{ or } \q{round-section-modulus} \text{ or } \q{tube-section-modulus} \text{ or } \q{box-section-modulus} \text{ or } \q{flanged-section-modulus}")
+        .formula(r"\q{section-modulus} = \q{bar-section-modulus} \text{ or } \q{round-section-modulus} \text{ or } \q{tube-section-modulus} \text{ or } \q{box-tube-section-modulus} \text{ or } \q{flanged-section-modulus}")
         .assumes(ONE_KIND)
         .holds(DESCRIBED)
         .source(STATICS)
@@ -193,7 +193,7 @@ fn section_area(
 ) -> Result<Area, Fault> {
     first(
         [bar, round, tube, hollow, flanged],
-        [BAR_AREA, ROUND_AREA, TUBE_AREA, BOX_AREA, FLANGED_AREA].map(|id| id.any()),
+        [BAR_AREA, ROUND_AREA, TUBE_AREA, BOX_TUBE_AREA, FLANGED_AREA].map(|id| id.any()),
     )
 }
 
@@ -210,7 +210,7 @@ fn second_moment(
             BAR_SECOND_MOMENT,
             ROUND_SECOND_MOMENT,
             TUBE_SECOND_MOMENT,
-            BOX_SECOND_MOMENT,
+            BOX_TUBE_SECOND_MOMENT,
             FLANGED_SECOND_MOMENT,
         ]
         .map(|id| id.any()),
@@ -230,7 +230,7 @@ fn section_modulus(
             BAR_SECTION_MODULUS,
             ROUND_SECTION_MODULUS,
             TUBE_SECTION_MODULUS,
-            BOX_SECTION_MODULUS,
+            BOX_TUBE_SECTION_MODULUS,
             FLANGED_SECTION_MODULUS,
         ]
         .map(|id| id.any()),
@@ -254,7 +254,7 @@ const KINDS: [&[Id<Length>]; 5] = [
     &[BAR_WIDTH, BAR_DEPTH],
     &[ROUND_DIAMETER],
     &[TUBE_DIAMETER, TUBE_WALL],
-    &[BOX_WIDTH, BOX_DEPTH, BOX_WALL],
+    &[BOX_TUBE_WIDTH, BOX_TUBE_DEPTH, BOX_TUBE_WALL],
     &[FLANGE_WIDTH, FLANGE_THICKNESS, WEB_THICKNESS, WEB_DEPTH],
 ];
 

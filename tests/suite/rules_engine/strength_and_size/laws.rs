@@ -52,18 +52,18 @@ proptest! {
     #[test]
     fn sections_scale(scale in 0.1..10.0_f64) {
         let lengths = [
-            BAR_WIDTH, BAR_DEPTH, ROUND_DIAMETER, TUBE_DIAMETER, TUBE_WALL, BOX_WIDTH, BOX_DEPTH,
-            BOX_WALL, BOX_CORNER, FLANGE_WIDTH, FLANGE_THICKNESS, WEB_THICKNESS, WEB_DEPTH,
+            BAR_WIDTH, BAR_DEPTH, ROUND_DIAMETER, TUBE_DIAMETER, TUBE_WALL, BOX_TUBE_WIDTH, BOX_TUBE_DEPTH,
+            BOX_TUBE_WALL, BOX_TUBE_CORNER, FLANGE_WIDTH, FLANGE_THICKNESS, WEB_THICKNESS, WEB_DEPTH,
         ];
-        let corner = [(BOX_CORNER.any(), 0.004)];
+        let corner = [(BOX_TUBE_CORNER.any(), 0.004)];
         let one = with(&corner);
         let scaled: Vec<_> =
             lengths.iter().map(|id| (id.any(), scale * one.si(*id).unwrap())).collect();
         let other = with(&scaled);
         let all: [(&[AnyId], i32); 3] = [
-            (&[BAR_AREA.any(), ROUND_AREA.any(), TUBE_AREA.any(), BOX_AREA.any(), FLANGED_AREA.any()], 2),
-            (&[BAR_SECTION_MODULUS.any(), BOX_SECTION_MODULUS.any(), FLANGED_SECTION_MODULUS.any()], 3),
-            (&[ROUND_SECOND_MOMENT.any(), TUBE_SECOND_MOMENT.any(), BOX_SECOND_MOMENT.any()], 4),
+            (&[BAR_AREA.any(), ROUND_AREA.any(), TUBE_AREA.any(), BOX_TUBE_AREA.any(), FLANGED_AREA.any()], 2),
+            (&[BAR_SECTION_MODULUS.any(), BOX_TUBE_SECTION_MODULUS.any(), FLANGED_SECTION_MODULUS.any()], 3),
+            (&[ROUND_SECOND_MOMENT.any(), TUBE_SECOND_MOMENT.any(), BOX_TUBE_SECOND_MOMENT.any()], 4),
         ];
         for (ids, power) in all {
             for id in ids {
@@ -77,16 +77,16 @@ proptest! {
     #[test]
     fn corners_take_off(side in 0.01..0.1_f64, wall in 0.02..0.2, corner in 0.01..0.5) {
         let (wall, corner) = (wall * side, corner * side);
-        let sides = [(BOX_WIDTH.any(), side), (BOX_DEPTH.any(), side), (BOX_WALL.any(), wall)];
+        let sides = [(BOX_TUBE_WIDTH.any(), side), (BOX_TUBE_DEPTH.any(), side), (BOX_TUBE_WALL.any(), wall)];
         let sharp = values(&sides);
-        let round = values(&[&sides[..], &[(BOX_CORNER.any(), corner)]].concat());
-        for id in [BOX_AREA.any(), BOX_SECOND_MOMENT.any()] {
+        let round = values(&[&sides[..], &[(BOX_TUBE_CORNER.any(), corner)]].concat());
+        for id in [BOX_TUBE_AREA.any(), BOX_TUBE_SECOND_MOMENT.any()] {
             prop_assert!(round.si(id) < sharp.si(id), "{id}");
         }
         let filled = values(&[
-            (BOX_WIDTH.any(), side), (BOX_DEPTH.any(), side), (BOX_WALL.any(), side / 2.0),
+            (BOX_TUBE_WIDTH.any(), side), (BOX_TUBE_DEPTH.any(), side), (BOX_TUBE_WALL.any(), side / 2.0),
         ]);
-        prop_assert!(close(filled.si(BOX_SECOND_MOMENT).unwrap(), side.powi(4) / 12.0));
+        prop_assert!(close(filled.si(BOX_TUBE_SECOND_MOMENT).unwrap(), side.powi(4) / 12.0));
     }
 
     /// A drop loses its height and gets it back: weight times fall is the energy in the spring.
