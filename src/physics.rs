@@ -42,6 +42,6 @@ pub enum Impossible {
     PitchTooCoarse,
     /// The shock limit is less than holding up the weight takes.
     LimitBelowWeight,
-    /// A part larger than the whole it is a part of.
+    /// Each kilogram asks for another kilogram or more to carry it.
     NeverCloses,
 }

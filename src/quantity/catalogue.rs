@@ -30,6 +30,7 @@ static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
         pressure::ENTRIES,
         impact::ENTRIES,
         impact::collision::ENTRIES,
+        impact::pulse::ENTRIES,
         impact::support::ENTRIES,
         traction::ENTRIES,
         motion::ENTRIES,

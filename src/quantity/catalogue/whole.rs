@@ -6,7 +6,7 @@ pub use shared::*;
 
 use crate::quantity::{
     Area, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy, SpecificPower,
-    Speed, Time, Topic::Whole,
+    Time, Topic::Whole,
 };
 
 pub const IDLE_POWER: Id<Power> = Id::new("idle-power");

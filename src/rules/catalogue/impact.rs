@@ -1,6 +1,7 @@
 //! Stops and drops.
 
 mod collision;
+mod pulse;
 mod support;
 
 use crate::physics::{impact, pressure};
@@ -35,6 +36,7 @@ pub(super) fn rules() -> Vec<Rule> {
     rules.extend(forces());
     rules.extend(what_the_force_meets());
     rules.extend(collision::rules());
+    rules.extend(pulse::rules());
     rules.extend(support::rules());
     rules
 }

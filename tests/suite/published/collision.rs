@@ -192,8 +192,36 @@ const DROPS: &[Case] = &[
     ),
 ];
 
-/// Shock tests of a datasheet, and the bumper for a limit.
+/// Shock tests of a datasheet, the bumper for a limit, and loads on mounts.
 const TESTED: &[Case] = &[
+    // The package again: its peak in, the spring it stands on and its own load out.
+    read(
+        "spring-for-instrument-package",
+        0.005,
+        &[
+            (MASS.any(), 10.0 * LBF / GN),
+            (DROP_HEIGHT.any(), 36.0 * INCH),
+            (APPROACH_ANGLE.any(), DOWN),
+            (SHOCK_LIMIT.any(), 19.0),
+            (MOUNTED_MASS.any(), 10.0 * LBF / GN),
+            (PEAK_DECELERATION_G.any(), 19.0),
+        ],
+        &[
+            Found(SPRING_TRAVEL.any(), 4.0 * INCH),
+            Found(SPRING_FOR_LIMIT.any(), 50.0 * LBF / INCH),
+            Found(MOUNT_LOAD.any(), 190.0 * LBF),
+        ],
+        "A. K. Chopra, Dynamics of Structures, chapter 2, package dropped 3 ft",
+        "Spring and drop given in the source; 190 lbf is the support's 200 less the weight.",
+    ),
+    read(
+        "loose-mount-suddenly-loaded",
+        1e-9,
+        &[(MOUNT_LOAD.any(), 100.0)],
+        &[Found(LOOSE_MOUNT_LOAD.any(), 200.0)],
+        "J. E. Akin, Rice University, Impact Load Factors for Static Analysis",
+        "Factor 2 stated for a load put on at once.",
+    ),
     recalled(
         "pulse-iec-half-sine-30gn-18ms",
         0.02,

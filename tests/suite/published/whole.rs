@@ -2,7 +2,7 @@
 
 use heftwise::quantity::catalogue::{machine::*, whole::*};
 
-use super::{Case, Expect::Found, check, read};
+use super::{Case, Expect::Found, check, read, recalled};
 
 const RAYMER: &str = "D. P. Raymer, Aircraft Design: A Conceptual Approach, chapter 3, patrol aircraft, as worked through in a public notebook (J. Pelham)";
 const POUND: f64 = 0.45359237;
@@ -19,9 +19,14 @@ const SPIRAL: &[Case] = &[
             (BATTERY_MASS_SHARE.any(), 0.387),
             (FRAME_SHARE.any(), 0.4361),
         ],
-        &[Found(CLOSED_MASS.any(), 61_051.44 * POUND)],
+        &[
+            Found(CLOSED_MASS.any(), 61_051.44 * POUND),
+            Found(GROWTH_SHARE.any(), 0.387 + 0.4361),
+            Found(GROWTH_FACTOR.any(), 61_051.44 / 10_800.0),
+            Found(CLOSED_BATTERY_MASS.any(), 0.387 * 61_051.44 * POUND),
+        ],
         RAYMER,
-        "Printed. 10 000 lb of equipment and 800 lb of crew.",
+        "Mass printed, 10 000 lb of equipment and 800 lb of crew; the rest worked out from it.",
     ),
     read(
         "sizing-patrol-aircraft-by-mission",
@@ -77,6 +82,30 @@ const SCALING: &[Case] = &[
         ],
         "Common practice, no published source",
         "Torque for the same slope by the fourth power, pressure and own-weight stress by the first.",
+    ),
+    recalled(
+        "ship-model-one-in-25",
+        1e-9,
+        &[(SCALE_FACTOR.any(), 1.0 / 25.0)],
+        &[Found(SCALE_SPEED_RATIO.any(), 0.2), Found(SCALE_POWER_RATIO.any(), 1.28e-5)],
+        "W. Froude's law of ship models, speed by the root, power by the power of 3.5, from memory",
+        "A fifth of the speed; one in 78 125 of the power.",
+    ),
+    read(
+        "walking-robots-mass-by-length",
+        1e-9,
+        &[(SCALE_FACTOR.any(), 1.7), (SHEET_SHARE.any(), 1.0)],
+        &[Found(SCALE_MASS_EXPONENT.any(), 2.0)],
+        "Oke et al., Allometric Scaling Laws for Bipedal Robots, arXiv 2603.22560, abstract",
+        "Built robots go by about the square of length, against the cube of solid bodies.",
+    ),
+    recalled(
+        "plate-bent-by-its-own-weight",
+        1e-9,
+        &[(SCALE_FACTOR.any(), 3.0)],
+        &[Found(SCALE_SHEET_STRESS_RATIO.any(), 9.0)],
+        "Roark's Formulas for Stress and Strain, plates, stress by q b²/t², from memory",
+        "The load q of its own weight goes by t alone.",
     ),
 ];
 

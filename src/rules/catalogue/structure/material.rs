@@ -35,19 +35,19 @@ fn indices() -> Vec<Rule> {
     vec![
         index(Rule::new(STIFF_ROD_INDEX, (YOUNGS_MODULUS, MATERIAL_DENSITY), stiff_rod))
             .title("The lightest rod of a stiffness")
-            .formula(r"\q{stiff-rod-index} = \dfrac{\q{youngs-modulus}}{\q{material-density}}"),
+            .formula(r"\q{stiff-rod-index} = \dfrac{\q{youngs-modulus} / (10^9 \, \text{Pa})}{\q{material-density} / (1000 \, \text{kg/m}^3)}"),
         index(Rule::new(STIFF_BEAM_INDEX, (YOUNGS_MODULUS, MATERIAL_DENSITY), stiff_beam))
             .title("The lightest beam of a stiffness")
-            .formula(r"\q{stiff-beam-index} = \dfrac{\sqrt{\q{youngs-modulus}}}{\q{material-density}}"),
+            .formula(r"\q{stiff-beam-index} = \dfrac{\sqrt{\q{youngs-modulus} / (10^9 \, \text{Pa})}}{\q{material-density} / (1000 \, \text{kg/m}^3)}"),
         index(Rule::new(STIFF_PANEL_INDEX, (YOUNGS_MODULUS, MATERIAL_DENSITY), stiff_panel))
             .title("The lightest panel of a stiffness")
-            .formula(r"\q{stiff-panel-index} = \dfrac{\sqrt[3]{\q{youngs-modulus}}}{\q{material-density}}"),
+            .formula(r"\q{stiff-panel-index} = \dfrac{\left( \q{youngs-modulus} / (10^9 \, \text{Pa}) \right)^{1/3}}{\q{material-density} / (1000 \, \text{kg/m}^3)}"),
         index(Rule::new(STRONG_ROD_INDEX, (MATERIAL_STRENGTH, MATERIAL_DENSITY), strong_rod))
             .title("The lightest rod of a strength")
-            .formula(r"\q{strong-rod-index} = \dfrac{\q{material-strength}}{\q{material-density}}"),
+            .formula(r"\q{strong-rod-index} = \dfrac{\q{material-strength} / (10^6 \, \text{Pa})}{\q{material-density} / (1000 \, \text{kg/m}^3)}"),
         index(Rule::new(STRONG_BEAM_INDEX, (MATERIAL_STRENGTH, MATERIAL_DENSITY), strong_beam))
             .title("The lightest beam of a strength")
-            .formula(r"\q{strong-beam-index} = \dfrac{\q{material-strength}^{2/3}}{\q{material-density}}"),
+            .formula(r"\q{strong-beam-index} = \dfrac{\left( \q{material-strength} / (10^6 \, \text{Pa}) \right)^{2/3}}{\q{material-density} / (1000 \, \text{kg/m}^3)}"),
     ]
 }
 

@@ -8,6 +8,10 @@ use crate::rules::{Caution, Fault, Maybe, Origin, Rule, Values};
 const AREA_GEOMETRY: &str = "Geometry of plane figures";
 const STATICS: &str = "Baker and Haynes, Engineering Statics: Open and Interactive, chapter 10";
 const ABOUT: &[&str] = &["It bends up and down, about the level line through its middle."];
+const CORNERS: &[&str] = &[
+    "It bends up and down, about the level line through its middle.",
+    "What the round corners take off is four bits of (1 − π/4) r² each, outside less inside, each with the square of its height.",
+];
 const ONE_KIND: &[&str] =
     &["The first section described counts: bar, round, tube, box, then web and flanges."];
 const DESCRIBED: &str = "A beam of one section all along.";
@@ -78,6 +82,7 @@ fn second_moments() -> Vec<Rule> {
         .title("The outer rectangle less the inner, corners rounded")
         .formula(r"\q{box-tube-second-moment} = \dfrac{\q{box-tube-width} \cdot \q{box-tube-depth}^3 - (\q{box-tube-width} - 2 \, \q{box-tube-wall})(\q{box-tube-depth} - 2 \, \q{box-tube-wall})^3}{12} - I_{\mathrm{corners}}(\q{box-tube-corner})")
         .holds("Tubes whose wall is not so thin that it dents: about a fiftieth of the side or more.")
+        .assumes(CORNERS)
         .cautions(SHARP),
         second(Rule::new(
             FLANGED_SECOND_MOMENT,

@@ -11,6 +11,10 @@ const IN_STEP: &[&str] = &[
     "Resistance and idle power grow in step with the mass, from this build's own.",
     "The kind of battery, drive and frame stays the same.",
 ];
+const ALL_THAT_GROWS: &[&str] = &[
+    "Resistance and idle power grow in step with the mass, from this build's own.",
+    "A drive whose power for each mass is not said belongs to the mass that stays.",
+];
 const NEAR: &str =
     "Machines not far from this build's mass; on soft ground resistance grows faster.";
 
@@ -44,6 +48,7 @@ pub(super) fn rules() -> Vec<Rule> {
         ))
         .title("All that each kilogram asks for")
         .formula(r"\q{growth-share} = \q{battery-mass-share} + \q{drive-mass-share} + \q{frame-share}")
+        .assumes(ALL_THAT_GROWS)
         .cautions(FRAME_LEFT_OUT),
         spiral(Rule::new(GROWTH_FACTOR, (GROWTH_SHARE,), whole::growth_factor))
             .title("One kilogram of load, in the end")

@@ -131,6 +131,30 @@ const SHEAR_AND_TORQUE: &[Case] = &[
     ),
 ];
 
+const SLIP: &[Case] = &[recalled(
+    "joint-slip-m20-8p8-class-a",
+    0.003,
+    &[
+        (BOLT_DIAMETER.any(), 20.0 * MM),
+        (THREAD_STRESS_AREA.any(), 245.0 * MM2),
+        (BOLT_STRENGTH.any(), 800.0 * MPA),
+        (BOLT_CLAMP.any(), 0.7 * 800.0 * MPA * 245.0 * MM2),
+        (JOINT_FRICTION.any(), 0.5),
+        (BOLT_COUNT.any(), 1.0),
+        (CLAMP_SCATTER.any(), 0.0),
+        (JOINT_LOAD.any(), 54.9e3),
+    ],
+    &[
+        Found(TENSILE_LOAD.any(), 137e3 / 0.7),
+        Found(SLIP_LOAD.any(), 54.9e3 * 1.25),
+        Found(LEAST_SLIP_LOAD.any(), 54.9e3 * 1.25),
+        Found(SLIP_MARGIN.any(), 1.25),
+        Found(JOINT_SHEAR_LOAD.any(), 94.1e3),
+    ],
+    "EN 1993-1-8, section 3.9, as in steel design tables, from memory",
+    "Preload 137 kN; 54.9 kN is the slip load over the partial factor 1.25.",
+)];
+
 /// Printed by thread and class: proof and breaking load in N.
 const TABLE: &[(&str, &str, f64, f64)] = &[
     ("m3", "8.8", 2920.0, 4020.0),
@@ -166,6 +190,11 @@ fn stress_areas() {
 #[test]
 fn loads_by_class() {
     check(LOADS);
+}
+
+#[test]
+fn slip() {
+    check(SLIP);
 }
 
 #[test]
