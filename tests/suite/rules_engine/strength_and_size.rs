@@ -4,7 +4,7 @@ mod laws;
 mod reckoned;
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{impact::*, structure::*, whole::*};
+use heftwise::quantity::catalogue::{impact::*, machine::MASS, structure::*, whole::*};
 
 use super::{cautions, crawler_with, lacks, values, words};
 
@@ -56,6 +56,9 @@ pub(super) const ALL: &[(AnyId, f64)] = &[
     (DRIVE_SPECIFIC_POWER.any(), 100.0),
     (SCALE_FACTOR.any(), 2.0),
 ];
+
+const COLLISION: [(AnyId, f64); 3] =
+    [(MASS.any(), 6.0), (IMPACT_SPEED.any(), 2.0), (OTHER_MASS.any(), 3.0)];
 
 fn with(changes: &[(AnyId, f64)]) -> heftwise::rules::Values {
     crawler_with(&[ALL, changes].concat())
@@ -240,6 +243,10 @@ fn cautions_of_bolts_and_collisions() {
     says(EXCHANGED_IMPULSE.any(), "no collision", &[(OTHER_SPEED.any(), 4.0)], &[]);
     says(CLOSING_SPEED.any(), "no collision", &[(OTHER_SPEED.any(), 4.0)], &[]);
     near(with(&[(OTHER_SPEED.any(), 4.0)]).si(EXCHANGED_IMPULSE), 0.0);
+    assert!(cautions(&values(&COLLISION), SPEED_AFTER).contains("bounce is assumed"));
+    let bounce = [&COLLISION[..], &[(RESTITUTION.any(), 0.4)]].concat();
+    assert_eq!(cautions(&values(&bounce), SPEED_AFTER), "");
+    says(BOLT_SHEAR_LOAD.any(), "10.9", &[], &[(SHEAR_FACTOR.any(), 0.5)]);
     says(BUMPER_TRAVEL.any(), "pulse shape is assumed", &[], &[(PULSE_FACTOR.any(), 2.0)]);
     says(RANGE.any(), "80 %", &[], &[(USABLE_SHARE.any(), 0.7)]);
     says(GROWTH_FACTOR.any(), "true growth is more", &[], &[(FRAME_SHARE.any(), 0.2)]);

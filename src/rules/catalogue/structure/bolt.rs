@@ -29,6 +29,10 @@ const GRIP_ASSUMED: Caution = Caution {
     when: |values| values.origin(JOINT_FRICTION) == Some(Origin::Assumed),
     says: "The friction in the joint is assumed: 0.15, dry smooth metal (from memory).",
 };
+const SHEAR_ASSUMED: Caution = Caution {
+    when: |values| values.origin(SHEAR_FACTOR) == Some(Origin::Assumed),
+    says: "Shear over tension is assumed: 0.6, for classes 4.6 to 8.8. Classes 10.9 and 12.9 take 0.5.",
+};
 const OVERSTRETCHED: Caution = Caution {
     when: |values| values.si(HIGHEST_CLAMP) > values.si(PROOF_LOAD),
     says: "At the high end of its scatter this torque stretches the bolt for good.",
@@ -66,7 +70,8 @@ fn threads() -> Vec<Rule> {
             .formula(r"\q{bolt-shear-load} = \dfrac{\q{shear-factor} \cdot \q{thread-stress-area} \cdot \q{bolt-strength}}{\q{partial-factor}}")
             .assumes(&["The threads are in the plane of shear, and the plates are thick enough not to tear."])
             .holds("Steel bolts; the building code takes 800 and 1000 MPa for 8.8 and 10.9.")
-            .source(EUROCODE),
+            .source(EUROCODE)
+            .cautions(&[SHEAR_ASSUMED]),
     ]
 }
 
