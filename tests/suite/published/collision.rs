@@ -48,7 +48,12 @@ const COLLISIONS: &[Case] = &[
             (OTHER_MASS.any(), 3.50),
             (RESTITUTION.any(), 1.0),
         ],
-        &[Found(SPEED_AFTER.any(), -3.00), Found(OTHER_SPEED_AFTER.any(), 1.00)],
+        &[
+            Found(SPEED_AFTER.any(), -3.00),
+            Found(OTHER_SPEED_AFTER.any(), 1.00),
+            Found(CLOSING_SPEED.any(), 4.00),
+            Found(EXCHANGED_IMPULSE.any(), 3.50 * 1.00),
+        ],
         "OpenStax, College Physics 2e, section 8.4, Example 8.4 (module m42163)",
         "Printed.",
     ),

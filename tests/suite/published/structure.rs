@@ -97,7 +97,8 @@ const SUPPORTED: &[Case] = &[
             (MATERIAL_STRENGTH.any(), 36.0 * KSI),
         ],
         &[
-            Found(SECOND_MOMENT.any(), 1.042 * IN4),
+            Found(BAR_SECOND_MOMENT.any(), 1.042 * IN4),
+            Found(BAR_SECTION_MODULUS.any(), 1.042 * IN4 / (1.25 * INCH)),
             Found(LARGEST_MOMENT.any(), 30.0 * 1000.0 * LBF * INCH),
         ],
         "Beer, Johnston et al., Mechanics of Materials, Example 4.01, from memory",
@@ -138,7 +139,11 @@ const RODS: &[Case] = &[
             (ROD_LENGTH.any(), 2.0),
             (YOUNGS_MODULUS.any(), 2.0e11),
         ],
-        &[Found(ROD_STRESS.any(), 1.8e8), Found(ROD_STRETCH.any(), 1.8e-3)],
+        &[
+            Found(ROD_STRESS.any(), 1.8e8),
+            Found(ROD_STRAIN.any(), 1.8e-3 / 2.0),
+            Found(ROD_STRETCH.any(), 1.8e-3),
+        ],
         UP_12_3,
         "Example 12.8, printed.",
     ),

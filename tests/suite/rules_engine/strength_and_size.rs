@@ -150,6 +150,17 @@ fn a_joint_in_round_numbers() {
     near(joint.si(SLIP_LOAD), 6000.0);
     near(joint.si(LEAST_SLIP_LOAD), 4200.0);
     near(joint.si(SLIP_MARGIN), 2.0);
+    // 13 kN at the most, against a proof load of 26 kN; four bolts of 5.25 kN in shear.
+    let strong = [
+        (PROOF_LOAD.any(), 26_000.0),
+        (BOLT_SHEAR_LOAD.any(), 5250.0),
+        (BOLT_TORQUE.any(), 20.0),
+        (BOLT_DIAMETER.any(), 0.010),
+        (BOLT_COUNT.any(), 4.0),
+        (JOINT_LOAD.any(), 2100.0),
+    ];
+    near(values(&strong).si(CLAMP_MARGIN), 2.0);
+    near(values(&strong).si(SHEAR_MARGIN), 10.0);
     // A plate held between two slides on two faces.
     let two = [(BOLT_TORQUE.any(), 20.0), (BOLT_DIAMETER.any(), 0.010), (BOLT_COUNT.any(), 4.0)];
     near(values(&[&two[..], &[(JOINT_FACES.any(), 2.0)]].concat()).si(SLIP_LOAD), 12_000.0);
@@ -168,6 +179,16 @@ fn range_in_round_numbers() {
     near(run.si(ENERGY_PER_DISTANCE), 40.0);
     near(run.si(RANGE), 7200.0);
     near(run.si(RANGE_TIME), 3600.0);
+}
+
+#[test]
+fn shares_of_the_spiral_by_hand() {
+    let spiral = with(&[]);
+    // 32 J/m over 3 km is 96 kJ; of 4.3e5 J/kg four fifths are usable; the machine is 6.4 kg.
+    near(spiral.si(BATTERY_MASS_SHARE), 96_000.0 / (6.4 * 0.8 * 4.3e5));
+    // 16 W at the ground, three times over, at 100 W/kg, for 6.4 kg.
+    near(spiral.si(DRIVE_MASS_SHARE), 0.075);
+    near(with(&[(FRAME_SHARE.any(), 0.2)]).si(GROWTH_SHARE), 96_000.0 / 2_201_600.0 + 0.275);
 }
 
 #[test]
@@ -199,6 +220,8 @@ fn doubled_in_size() {
     ] {
         near(solid.si(id), wanted);
     }
+    near(solid.si(SCALED_CONTACT_AREA), 4.0 * 2.0 * 0.09 * 0.42);
+    near(solid.si(SCALED_GROUND_PRESSURE), 2.0 * 6.4 * 9.80665 / (2.0 * 0.09 * 0.42));
     let sheet = with(&[(SHEET_SHARE.any(), 1.0)]);
     near(sheet.si(SCALE_MASS_RATIO), 4.0);
     near(sheet.si(SCALE_MASS_EXPONENT), 2.0);

@@ -33,6 +33,11 @@ const AS_AN_I: &[(AnyId, f64)] = &[
     (WEB_DEPTH.any(), 5.5 * INCH),
 ];
 
+/// The I of boards: section modulus at 4.25 in from the middle, and the area of three boards.
+fn of_the_i(id: AnyId) -> f64 {
+    by_rules(AS_AN_I, id).unwrap()
+}
+
 fn second(given: &[(AnyId, f64)]) -> f64 {
     by_rules(given, SECOND_MOMENT.any()).unwrap()
 }
@@ -58,6 +63,12 @@ const BUILT_UP: &[Case] = &[
         &[
             By("side by side", || second(SIDE_BY_SIDE), 62.4 * IN4),
             By("as an I", || second(AS_AN_I), 226.0 * IN4),
+            By("area", || of_the_i(FLANGED_AREA.any()), 3.0 * 1.5 * 5.5 * IN2),
+            By(
+                "section modulus",
+                || of_the_i(FLANGED_SECTION_MODULUS.any()),
+                226.0 * IN4 / (4.25 * INCH),
+            ),
             By("ratio", || second(AS_AN_I) / second(SIDE_BY_SIDE), 3.61),
         ],
         STATICS,
@@ -153,7 +164,10 @@ const BOX_TUBES: &[Case] = &[
             (BOX_TUBE_WALL.any(), 0.003),
             (BOX_TUBE_CORNER.any(), 0.006),
         ],
-        &[Found(SECOND_MOMENT.any(), 9.32 * CM4), Found(SECTION_MODULUS.any(), 4.66 * CM3)],
+        &[
+            Found(BOX_TUBE_SECOND_MOMENT.any(), 9.32 * CM4),
+            Found(BOX_TUBE_SECTION_MODULUS.any(), 4.66 * CM3),
+        ],
         EN_10219,
         "Printed, to the last digit with corners of twice the wall.",
     ),
