@@ -92,6 +92,16 @@ pub enum Impossible {
     SnowDense,
     /// The mobility index is zero or less.
     OffTheTable,
+    /// Twice the wall is more than the tube is across.
+    WallTooThick,
+    /// The corners are rounder than the tube is across.
+    CornerTooRound,
+    /// The pitch leaves nothing of the bolt.
+    PitchTooCoarse,
+    /// The shock limit is less than holding up the weight takes.
+    LimitBelowWeight,
+    /// Each kilogram asks for another kilogram or more to carry it.
+    NeverCloses,
 }
 
 /// A quantity from its value in the coherent SI unit: for the kinds and differences that uom's own

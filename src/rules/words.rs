@@ -123,6 +123,21 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::OffTheTable => {
             "The mobility index is zero or less: so light a machine is off the end of the army's tables."
         }
+        Impossible::WallTooThick => {
+            "Two walls are thicker than the tube is across: measure the wall and the outside again."
+        }
+        Impossible::CornerTooRound => {
+            "The corners are rounder than the tube is across: the corner radius must be at most half of the smaller side."
+        }
+        Impossible::PitchTooCoarse => {
+            "The thread pitch is coarser than the bolt is thick: say the pitch from one thread to the next, 1.25 mm for M8."
+        }
+        Impossible::LimitBelowWeight => {
+            "The shock limit is so low that holding up the weight takes all of it: no spring is soft enough."
+        }
+        Impossible::NeverCloses => {
+            "No size of battery closes this: each kilogram added asks for more than another kilogram of battery, drive and frame to carry it. Ask for less distance, less drag or a better battery."
+        }
     }
     .to_owned()
 }

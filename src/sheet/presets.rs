@@ -28,6 +28,11 @@ const TEXTS: &[(&str, &str)] = &[
     ("fin-metal", include_str!("../../assets/presets/fin-metal.toml")),
     ("box-wall", include_str!("../../assets/presets/box-wall.toml")),
     ("brake-metal", include_str!("../../assets/presets/brake-metal.toml")),
+    ("material", include_str!("../../assets/presets/material.toml")),
+    ("beam-hold", include_str!("../../assets/presets/beam-hold.toml")),
+    ("thread", include_str!("../../assets/presets/thread.toml")),
+    ("bolt-class", include_str!("../../assets/presets/bolt-class.toml")),
+    ("thread-state", include_str!("../../assets/presets/thread-state.toml")),
 ];
 
 static TABLES: LazyLock<Vec<Table>> =

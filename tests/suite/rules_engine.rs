@@ -9,6 +9,7 @@ mod power;
 mod power_laws;
 mod power_numbers;
 mod soft_ground;
+mod strength_and_size;
 mod table;
 mod under_way;
 

@@ -117,11 +117,6 @@ pub fn energy(voltage: ElectricPotential, charge: ElectricCharge) -> Energy {
     voltage * charge
 }
 
-/// Part of something, `x E`.
-pub fn share_of(energy: Energy, share: Ratio) -> Energy {
-    energy * share
-}
-
 /// How long an energy lasts at a power, `t = E / P`.
 pub fn run_time(energy: Energy, power: Power) -> Time {
     energy / power

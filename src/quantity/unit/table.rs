@@ -172,6 +172,10 @@ pub(super) static UNITS: &[Unit] = &[
     imperial("ozf", &[], Force, POUND_FORCE / 16.0).on_request(),
     imperial("lbf", &["lbsf"], Force, POUND_FORCE),
     imperial("kip", &["kips"], Force, 1000.0 * POUND_FORCE).on_request(),
+    // Energy for each distance, which is a force
+    metric("J/m", &[], Force, 1.0).listed_only(),
+    metric("W·h/km", &["Wh/km"], Force, 3.6).listed_only(),
+    imperial("W·h/mi", &["Wh/mi"], Force, 3600.0 / 1609.344).listed_only(),
     // Pressure
     metric("Pa", &["pascal", "pascals", "N/m²"], Pressure, 1.0),
     metric("mbar", &["hPa", "millibar"], Pressure, 100.0).on_request(),

@@ -1,7 +1,9 @@
 //! The pack itself: voltage, resistance, charge, energy, and what it may be asked for.
 
 use super::super::common::always;
+use super::super::whole::SHARE_ASSUMED;
 use crate::physics::electrics::battery;
+use crate::physics::whole::usable_energy;
 use crate::quantity::catalogue::electrics::*;
 use crate::quantity::{Measure, Ratio, Resistance, Temperature, TemperatureCoefficient};
 use crate::rules::{Caution, Maybe, Rule, Values};
@@ -71,12 +73,13 @@ fn pack() -> Vec<Rule> {
             .holds("Full to empty; see the usable energy for what may be taken.")
             .source("OpenStax, College Physics 2e, section 20.4")
             .cautions(FIRE),
-        Rule::new(USABLE_ENERGY, (BATTERY_ENERGY, USABLE_SHARE), battery::share_of)
+        Rule::new(USABLE_ENERGY, (BATTERY_ENERGY, USABLE_SHARE), usable_energy)
             .title("Only a part may be taken")
             .formula(r"\q{usable-energy} = \q{battery-energy} \cdot \q{usable-share}")
             .assumes(&["Warm cells; a cold pack gives less."])
             .holds("Taking 80 % is the habit (common practice); lead-acid lives longer on 50 %.")
-            .source("Common practice, no published source"),
+            .source("Common practice, no published source")
+            .cautions(SHARE_ASSUMED),
         Rule::new(LABEL_CURRENT, (CELL_C_RATE, BATTERY_CHARGE), battery::c_rate_current)
             .title("The label's C rate as a current")
             .formula(r"\q{label-current} = \q{cell-c-rate} \cdot \dfrac{\q{battery-charge}}{1\,\mathrm{h}}")
