@@ -34,6 +34,20 @@ pub enum Impossible {
     Centred,
     /// The speed is zero.
     NoSpeed,
+    /// The torque asked for stalls the motor.
+    Stalls,
+    /// The winding heats its own resistance faster than it cools.
+    RunsAway,
+    /// The loss at rest never reaches the limit.
+    NeverReached,
+    /// The air, or the start, is already past the limit.
+    TooHotAlready,
+    /// One stretch of work alone passes the limit.
+    NoRestWillDo,
+    /// No resistance to the air is small enough.
+    NoHeatSinkWillDo,
+    /// The battery falls below its cut-off with no current at all.
+    EmptyAlready,
     /// The altitude is outside the lowest layer of the standard atmosphere.
     OutsideTroposphere,
     /// At rest a power sets no force.
@@ -78,4 +92,24 @@ pub enum Impossible {
     SnowDense,
     /// The mobility index is zero or less.
     OffTheTable,
+    /// Twice the wall is more than the tube is across.
+    WallTooThick,
+    /// The corners are rounder than the tube is across.
+    CornerTooRound,
+    /// The pitch leaves nothing of the bolt.
+    PitchTooCoarse,
+    /// The shock limit is less than holding up the weight takes.
+    LimitBelowWeight,
+    /// Each kilogram asks for another kilogram or more to carry it.
+    NeverCloses,
+}
+
+/// A quantity from its value in the coherent SI unit: for the kinds and differences that uom's own
+/// arithmetic does not mix (turning, thermometer readings, fitted formulas).
+fn si<D: uom::si::Dimension + ?Sized>(value: f64) -> uom::si::Quantity<D, uom::si::SI<f64>, f64> {
+    uom::si::Quantity {
+        dimension: std::marker::PhantomData,
+        units: std::marker::PhantomData,
+        value,
+    }
 }

@@ -2,6 +2,7 @@
 //! another, what else moved, and what gives first.
 
 pub mod curve;
+pub mod hundred_grams;
 pub mod moved;
 mod outcome;
 pub mod spread;
@@ -9,6 +10,7 @@ pub mod walk_round;
 mod words;
 
 pub use curve::{Ask, Curve, Scale};
+pub use hundred_grams::{Bought, hundred_grams};
 pub use moved::{Moved, moved};
 pub use outcome::Outcome;
 pub use spread::{Range, Ranges};

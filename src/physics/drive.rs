@@ -1,1 +1,5 @@
 //! Motor, engine, gears and what they give at the ground.
+
+pub mod engine;
+pub mod gear;
+pub mod motor;

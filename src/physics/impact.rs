@@ -1,8 +1,17 @@
 //! Stops and drops: speed, energy, impulse, mean and peak force.
 
+mod collision;
 mod pulse;
+mod support;
 
-pub use pulse::{PulseShape, equivalent_drop, peak_from_mean, velocity_change};
+pub use collision::{
+    closing_speed, common_speed, energy_lost, exchanged_impulse, speed_held_back, speed_pushed_on,
+};
+pub use pulse::{PulseShape, equivalent_drop, peak_from_mean, pulse_speed, velocity_change};
+pub use support::{
+    bumper_travel, drop_factor, dropped_peak, loose_mount_load, mount_load, spring_for_limit,
+    spring_travel, support_sag, times_force, times_length,
+};
 
 use uom::ConstZero;
 use uom::si::acceleration::standard_gravity;

@@ -83,6 +83,10 @@ pub enum Dimension {
     SpeedConstant,
     /// Torque per current of a motor, SI newton metre per ampere.
     TorqueConstant,
+    /// Fuel mass per energy delivered, SI kilogram per joule.
+    SpecificConsumption,
+    /// Share of change per degree, SI one per kelvin.
+    TemperatureCoefficient,
     /// A temperature reading, SI kelvin.
     Temperature,
     /// A difference of two temperatures, SI kelvin.
@@ -133,6 +137,8 @@ impl Dimension {
             Self::Frequency => "a frequency",
             Self::SpeedConstant => "a motor speed constant",
             Self::TorqueConstant => "a motor torque constant",
+            Self::SpecificConsumption => "a fuel mass per energy",
+            Self::TemperatureCoefficient => "a change per degree",
             Self::Temperature => "a temperature",
             Self::TemperatureStep => "a temperature difference",
             Self::CohesiveModulus => "a cohesive modulus of sinkage",
@@ -201,6 +207,7 @@ measures! {
     Inertia = Inertia, si::MomentOfInertia, uom::si::moment_of_inertia::kilogram_square_meter;
     Density = Density, si::MassDensity, uom::si::mass_density::kilogram_per_cubic_meter;
     AngularSpeed = AngularSpeed, si::AngularVelocity, uom::si::angular_velocity::radian_per_second;
+    TemperatureCoefficient = TemperatureCoefficient, si::TemperatureCoefficient, uom::si::temperature_coefficient::per_kelvin;
     Temperature = Temperature, si::ThermodynamicTemperature, uom::si::thermodynamic_temperature::kelvin;
     TemperatureStep = TemperatureStep, si::TemperatureInterval, uom::si::temperature_interval::kelvin;
 }
@@ -223,6 +230,7 @@ macro_rules! composite_measures {
 
 composite_measures! {
     SecondMoment = SecondMoment, uom::si::ISQ<P4, Z0, Z0, Z0, Z0, Z0, Z0>;
+    SpecificConsumption = SpecificConsumption, uom::si::ISQ<N2, Z0, P2, Z0, Z0, Z0, Z0>;
     SpeedConstant = SpeedConstant, uom::si::ISQ<N2, N1, P2, P1, Z0, Z0, Z0>;
     TorqueConstant = TorqueConstant, uom::si::ISQ<P2, P1, N2, N1, Z0, Z0, Z0>;
 }

@@ -1,6 +1,7 @@
 //! The catalogue of rules, one file a topic, and the order in which they run.
 
 mod balance;
+mod common;
 mod drive;
 mod electrics;
 mod heat;
@@ -17,7 +18,10 @@ mod whole;
 use std::sync::LazyLock;
 
 use super::rule::Rule;
-use crate::quantity::{AnyId, catalogue as quantities, catalogue::impact::*};
+use crate::quantity::{
+    AnyId, catalogue as quantities,
+    catalogue::{drive::*, electrics::*, impact::*},
+};
 
 static RULES: LazyLock<Vec<Rule>> = LazyLock::new(|| {
     let mut rules = weight::rules();
@@ -68,6 +72,26 @@ pub const PAIRS: &[Pair] = &[
         one: STOP_TIME.any(),
         other: STOP_DISTANCE.any(),
         link: "A steady deceleration from the speed at touch to rest links the two.",
+    },
+    Pair {
+        one: SPEED_CONSTANT.any(),
+        other: TORQUE_CONSTANT.any(),
+        link: "In SI units each is one over the other.",
+    },
+    Pair {
+        one: DRIVE_DIAMETER.any(),
+        other: DISTANCE_PER_TURN.any(),
+        link: "A turn rolls off the circumference, which links the two.",
+    },
+    Pair {
+        one: ENGINE_POWER.any(),
+        other: ENGINE_TORQUE.any(),
+        link: "The engine speed links the two.",
+    },
+    Pair {
+        one: WIRE_GAUGE.any(),
+        other: WIRE_DIAMETER.any(),
+        link: "The American wire gauge links the two.",
     },
 ];
 

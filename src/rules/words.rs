@@ -46,6 +46,25 @@ pub(super) fn impossible(why: Impossible) -> String {
             "The load bears down exactly in the middle, so no end is near to lifting."
         }
         Impossible::NoSpeed => "It is not moving, so there is nothing to stop.",
+        Impossible::Stalls => {
+            "The motor stalls: at this voltage it cannot give the torque asked of it. Gear it lower, ask for less push, or give it more voltage."
+        }
+        Impossible::RunsAway => {
+            "There is no steady temperature: warm copper resists more, and here each degree adds more heat than the motor can shed. Less current, or better cooling."
+        }
+        Impossible::NeverReached => {
+            "It never gets there: even at rest temperature it stays under the limit."
+        }
+        Impossible::TooHotAlready => "The air is already as warm as the limit, so nothing may be heated at all.",
+        Impossible::NoRestWillDo => {
+            "No rest is long enough: one stretch of work alone passes the limit. Shorten the work or lower the current."
+        }
+        Impossible::NoHeatSinkWillDo => {
+            "No heat sink is large enough: the parts between chip and sink already use up the whole temperature step."
+        }
+        Impossible::EmptyAlready => {
+            "The battery is under its cut-off with no load at all: the cells are empty, or the cut-off is set for other cells."
+        }
         Impossible::OutsideTroposphere => {
             "The standard air is known here from 5000 m below the sea to 11 000 m above it."
         }
@@ -103,6 +122,21 @@ pub(super) fn impossible(why: Impossible) -> String {
         }
         Impossible::OffTheTable => {
             "The mobility index is zero or less: so light a machine is off the end of the army's tables."
+        }
+        Impossible::WallTooThick => {
+            "Two walls are thicker than the tube is across: measure the wall and the outside again."
+        }
+        Impossible::CornerTooRound => {
+            "The corners are rounder than the tube is across: the corner radius must be at most half of the smaller side."
+        }
+        Impossible::PitchTooCoarse => {
+            "The thread pitch is coarser than the bolt is thick: say the pitch from one thread to the next, 1.25 mm for M8."
+        }
+        Impossible::LimitBelowWeight => {
+            "The shock limit is so low that holding up the weight takes all of it: no spring is soft enough."
+        }
+        Impossible::NeverCloses => {
+            "No size of battery closes this: each kilogram added asks for more than another kilogram of battery, drive and frame to carry it. Ask for less distance, less drag or a better battery."
         }
     }
     .to_owned()

@@ -8,16 +8,30 @@
 
 mod air;
 mod balance;
+mod battery;
+mod collision;
+mod convection;
+mod cooling_air;
+mod engine;
+mod golden;
 mod ground;
 mod impact;
 mod motion;
+mod motor;
 mod practice;
 mod pulse;
 mod restitution;
 mod runs;
 mod spinning;
+mod structure;
+mod switch;
 mod traction;
 mod turning;
+mod warming;
+mod whole;
+mod winding;
+mod wire;
+mod wire_table;
 
 use std::collections::HashSet;
 
@@ -35,6 +49,16 @@ mod unit {
     pub const GN: f64 = 9.80665;
     pub const MS: f64 = 1e-3;
     pub const CM: f64 = 1e-2;
+    pub const MICRO: f64 = 1e-6;
+    pub const NANO: f64 = 1e-9;
+    pub const MILLI: f64 = 1e-3;
+    pub const KILO: f64 = 1e3;
+    pub const MM2: f64 = 1e-6;
+    pub const MINUTE: f64 = 60.0;
+    pub const HOUR: f64 = 3600.0;
+    pub const RPM: f64 = std::f64::consts::PI / 30.0;
+    /// Zero on the Celsius scale, in kelvin.
+    pub const CELSIUS: f64 = 273.15;
     pub const DEG: f64 = std::f64::consts::PI / 180.0;
     /// Straight down, as an approach angle.
     pub const DOWN: f64 = std::f64::consts::FRAC_PI_2;
@@ -86,6 +110,15 @@ const fn recalled(
 /// A typed quantity from its SI number.
 fn of<Q: Measure>(si: f64) -> Q {
     Q::from_si(si)
+}
+
+/// A quantity that the catalogue has no dimension for, from its SI number.
+fn si<D: uom::si::Dimension + ?Sized>(value: f64) -> uom::si::Quantity<D, uom::si::SI<f64>, f64> {
+    uom::si::Quantity {
+        dimension: std::marker::PhantomData,
+        units: std::marker::PhantomData,
+        value,
+    }
 }
 
 /// The number the rules find, or what they say instead.

@@ -6,7 +6,11 @@ mod examples;
 mod laws;
 mod motion_laws;
 mod numbers;
+mod power;
+mod power_laws;
+mod power_numbers;
 mod soft_ground;
+mod strength_and_size;
 mod table;
 mod under_way;
 
@@ -42,7 +46,6 @@ const UNDER_WAY: &[(AnyId, f64)] = &[
     (DRIVE_POWER.any(), 60.0),
     (DRIVE_TORQUE.any(), 1.6),
     (DRIVE_RADIUS.any(), 0.04),
-    (GEAR_RATIO.any(), 30.0),
     (ROTOR_INERTIA.any(), 2e-6),
     (WHEEL_INERTIA.any(), 1e-3),
     (DRAG_COEFFICIENT.any(), 1.0),
@@ -108,7 +111,7 @@ fn values(given: &[(AnyId, f64)]) -> Values {
 
 /// The crawler with some numbers changed or added.
 fn crawler_with(changes: &[(AnyId, f64)]) -> Values {
-    values(&[CRAWLER, UNDER_WAY, changes].concat())
+    values(&[CRAWLER, UNDER_WAY, power::POWER, changes].concat())
 }
 
 fn lacks(values: &Values, id: impl Into<AnyId>) -> Vec<Lack> {

@@ -1,6 +1,7 @@
 //! Study: spreads, curves, what moved, the walk-round.
 
 mod curve;
+mod hundred_grams;
 mod moved;
 mod spread;
 mod walk_round;

@@ -165,7 +165,7 @@ fn automatic_units_go_from_small_to_large() {
 fn spellings_are_found_and_mean_one_unit() {
     for dimension in DIMENSIONS {
         let mut entry = entry(*dimension);
-        entry.metric = &["g"];
+        entry.metric = &["g", "J/m", "W·h/km", "W·h/mi"];
         for unit in of_dimension(*dimension) {
             for spelling in std::iter::once(&unit.symbol).chain(unit.aliases) {
                 assert_eq!(find(&entry, spelling), Ok(unit), "{dimension:?} “{spelling}”");

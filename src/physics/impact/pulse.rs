@@ -42,10 +42,15 @@ pub fn peak_from_mean(shape: PulseShape, mean: Force) -> Force {
 
 /// Speed that a pulse takes away or gives, `Δv = a_peak t / k_p`.
 ///
-/// Duration in seconds over the whole pulse.
+/// Duration in seconds over the whole pulse, `k_p ≥ 1` its peak over its mean.
 /// Source: area under the pulse, IEC 60068-2-27 (from memory).
+pub fn pulse_speed(peak: Acceleration, duration: Time, pulse_factor: Ratio) -> Velocity {
+    peak * duration / pulse_factor
+}
+
+/// [`pulse_speed`] of a standard shape.
 pub fn velocity_change(shape: PulseShape, peak: Acceleration, duration: Time) -> Velocity {
-    peak * duration / shape.peak_over_mean()
+    pulse_speed(peak, duration, shape.peak_over_mean())
 }
 
 /// Height of the free fall without bounce that a pulse stops, `h = Δv² / (2 g)`.

@@ -1,5 +1,13 @@
 //! Stops and drops.
 
+pub(super) mod collision;
+pub(super) mod pulse;
+pub(super) mod support;
+
+pub use collision::*;
+pub use pulse::*;
+pub use support::*;
+
 use std::f64::consts::FRAC_PI_2;
 
 use crate::quantity::{

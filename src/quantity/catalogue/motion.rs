@@ -11,7 +11,6 @@ pub const WANTED_ACCELERATION: Id<Acceleration> = Id::new("wanted-acceleration")
 pub const DRIVE_POWER: Id<Power> = Id::new("drive-power");
 pub const DRIVE_TORQUE: Id<Torque> = Id::new("drive-torque");
 pub const DRIVE_RADIUS: Id<Length> = Id::new("drive-radius");
-pub const GEAR_RATIO: Id<Ratio> = Id::new("gear-ratio");
 pub const ROTOR_INERTIA: Id<Inertia> = Id::new("rotor-inertia");
 pub const WHEEL_INERTIA: Id<Inertia> = Id::new("wheel-inertia");
 pub const DRAG_COEFFICIENT: Id<Ratio> = Id::new("drag-coefficient");
@@ -83,10 +82,6 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Motion, DRIVE_RADIUS, "rolling radius", r"r_d", "The radius at which the torque pushes: half the distance per turn over π. For a track, the sprocket's.")
         .above_zero()
         .usual(0.01, 0.5),
-    Entry::given(Motion, GEAR_RATIO, "gear ratio", "i", "How many turns of the motor make one turn of the driven wheel or sprocket.")
-        .assumed(1.0)
-        .above_zero()
-        .usual(1.0, 60.0),
     Entry::given(Motion, ROTOR_INERTIA, "inertia of the rotors", r"J_m", "The moment of inertia of all that turns with the motors or the engine, all of them together.")
         .assumed(0.0)
         .usual(0.0, 1e-2),

@@ -1,5 +1,11 @@
 //! Beams, bolts, materials and mounts.
 
-use crate::quantity::Entry;
+pub(super) mod beam;
+pub(super) mod bolt;
+pub(super) mod material;
+pub(super) mod section;
 
-pub(super) const ENTRIES: &[Entry] = &[];
+pub use beam::*;
+pub use bolt::*;
+pub use material::*;
+pub use section::*;

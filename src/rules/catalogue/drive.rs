@@ -1,7 +1,16 @@
 //! Motor, engine, gears and what they give at the ground.
 
+mod engine;
+mod gear;
+mod motor;
+mod working_point;
+
 use crate::rules::Rule;
 
 pub(super) fn rules() -> Vec<Rule> {
-    Vec::new()
+    let mut rules = motor::rules();
+    rules.extend(gear::rules());
+    rules.extend(working_point::rules());
+    rules.extend(engine::rules());
+    rules
 }

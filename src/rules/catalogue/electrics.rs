@@ -1,7 +1,16 @@
 //! Battery, wires, controller and regulator.
 
+mod battery;
+mod controller;
+mod load;
+mod wire;
+
 use crate::rules::Rule;
 
 pub(super) fn rules() -> Vec<Rule> {
-    Vec::new()
+    let mut rules = battery::rules();
+    rules.extend(load::rules());
+    rules.extend(wire::rules());
+    rules.extend(controller::rules());
+    rules
 }

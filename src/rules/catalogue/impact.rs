@@ -1,5 +1,9 @@
 //! Stops and drops.
 
+mod collision;
+mod pulse;
+mod support;
+
 use crate::physics::{impact, pressure};
 use crate::quantity::catalogue::impact::*;
 use crate::quantity::catalogue::machine::{GRAVITY, MASS, WEIGHT};
@@ -31,6 +35,9 @@ pub(super) fn rules() -> Vec<Rule> {
     rules.extend(what_a_stop_takes());
     rules.extend(forces());
     rules.extend(what_the_force_meets());
+    rules.extend(collision::rules());
+    rules.extend(pulse::rules());
+    rules.extend(support::rules());
     rules
 }
 

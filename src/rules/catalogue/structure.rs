@@ -1,7 +1,16 @@
 //! Beams, bolts, materials and mounts.
 
+mod beam;
+mod bolt;
+mod material;
+mod section;
+
 use crate::rules::Rule;
 
 pub(super) fn rules() -> Vec<Rule> {
-    Vec::new()
+    let mut rules = material::rules();
+    rules.extend(section::rules());
+    rules.extend(beam::rules());
+    rules.extend(bolt::rules());
+    rules
 }

@@ -190,6 +190,8 @@ fn greek(name: &str) -> Option<&'static str> {
         "alpha" => "α",
         "beta" => "β",
         "delta" => "δ",
+        "epsilon" => "ε",
+        "nu" => "ν",
         "Delta" => "Δ",
         "eta" => "η",
         "gamma" => "γ",

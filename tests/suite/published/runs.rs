@@ -2,7 +2,7 @@
 
 use heftwise::physics::motion;
 use heftwise::quantity::Measure;
-use heftwise::quantity::catalogue::{ground::*, machine::*, motion::*};
+use heftwise::quantity::catalogue::{drive::GEAR_RATIO, ground::*, machine::*, motion::*};
 
 use super::unit::*;
 use super::{

@@ -6,7 +6,7 @@ use heftwise::quantity::catalogue::{
 use heftwise::quantity::{AnyId, Role};
 use heftwise::rules::{Origin, Value};
 
-use super::{ON_SOFT_GROUND, cautions, crawler_with, lacks, values, words};
+use super::{ON_SOFT_GROUND, cautions, crawler_with, lacks, strength_and_size, values, words};
 
 fn near(found: Option<f64>, wanted: f64, within: f64) {
     let found = found.expect("a number");
@@ -46,7 +46,7 @@ fn everything_is_found_for_a_tracked_or_a_wheeled_machine_with_everything_said()
         (TYRE_SECTION_HEIGHT.any(), 0.05),
         (WHEELED_MOBILITY_INDEX.any(), 60.0),
     ];
-    let said = [ON_SOFT_GROUND, &wheels].concat();
+    let said = [ON_SOFT_GROUND, &wheels, strength_and_size::ALL].concat();
     let tracked = crawler_with(&said);
     let on_wheels = [(TRACK_COUNT.any(), 0.0), (WHEEL_COUNT.any(), 4.0)];
     let wheeled = crawler_with(&[&said[..], &on_wheels].concat());

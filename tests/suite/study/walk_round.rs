@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 
 use heftwise::quantity::catalogue::{
-    self, balance::*, ground::*, impact::*, machine::*, motion::*, pressure::*, turning::*,
+    self, balance::*, ground::*, impact::*, machine::*, motion::*, pressure::*, structure::*,
+    turning::*,
 };
 use heftwise::rules::Givens;
 use heftwise::study::walk_round::{Finding, LIMITS, Verdict};
@@ -147,4 +148,30 @@ fn level_ground_and_a_straight_way_ask_for_nothing() {
         assert_eq!(finding.verdict, Verdict::Holds, "{finding:?}");
         assert!(finding.sentence.contains("Nothing is asked"), "{finding:?}");
     }
+}
+
+#[test]
+fn joints_and_beams_are_checked_too() {
+    let mut givens = sandpiper();
+    for (id, si) in
+        [(BOLT_DIAMETER, 0.010), (BAR_WIDTH, 0.014), (BAR_DEPTH, 0.012), (BEAM_SPAN, 0.055)]
+    {
+        givens.set(id, si);
+    }
+    // Two bolts at 10 kN hold 3 kN by friction at 0.15, 2.1 kN at the least.
+    givens.set(BOLT_TORQUE, 20.0);
+    givens.set(BOLT_COUNT, 2.0);
+    givens.set(JOINT_LOAD, 2500.0);
+    // A printed arm under 593 N: 97 MPa, against 45 along and 20 across.
+    givens.set(BEAM_LOAD, 593.0);
+    givens.set(MATERIAL_STRENGTH, 45e6);
+    givens.set(STRENGTH_ACROSS, 20e6);
+    let findings = findings(givens);
+    let of = |id| findings.iter().find(|f| f.limit.margin == id).unwrap();
+    assert_eq!(of(SLIP_MARGIN.any()).verdict, Verdict::Gives);
+    approx::assert_relative_eq!(of(SLIP_MARGIN.any()).margin.unwrap(), 0.84, max_relative = 1e-9);
+    assert_eq!(of(BEAM_MARGIN.any()).verdict, Verdict::Gives);
+    let across = of(ACROSS_MARGIN.any());
+    assert!(across.sentence.contains("0.21 times"), "{}", across.sentence);
+    assert!(matches!(of(SHEAR_MARGIN.any()).verdict, Verdict::NotKnown(_)));
 }

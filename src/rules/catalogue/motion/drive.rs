@@ -4,6 +4,7 @@ use uom::ConstZero;
 
 use crate::physics::motion;
 use crate::quantity::catalogue::balance::FRONT_LIFT_ACCELERATION;
+use crate::quantity::catalogue::drive::GEAR_RATIO;
 use crate::quantity::catalogue::machine::MASS;
 use crate::quantity::catalogue::motion::*;
 use crate::quantity::{Inertia, Length, Mass, Ratio};

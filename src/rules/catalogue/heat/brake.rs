@@ -1,0 +1,54 @@
+//! Brakes: the energy of a stop, and how hot it makes what takes it.
+
+use super::super::common::{BURNS, HOT, always};
+use crate::physics::heat::{self, brake};
+use crate::quantity::catalogue::heat::*;
+use crate::quantity::catalogue::machine::{GRAVITY, MASS};
+use crate::rules::{Caution, Rule, Values};
+
+const OPENSTAX: &str = "OpenStax, College Physics 2e, section 14.2";
+const KEEPS: &[&str] = &[
+    "The brake keeps all its share: a stop is too short for cooling. On a long descent cooling helps.",
+];
+const QUALIFIED: Caution = Caution {
+    when: always,
+    says: "Brakes that people rely on follow the local rules and the maker's manual, and are fitted and checked by qualified people.",
+};
+
+pub(super) fn rules() -> Vec<Rule> {
+    vec![
+        Rule::new(
+            BRAKE_ENERGY,
+            (MASS, BRAKING_SPEED, GRAVITY, BRAKING_DESCENT),
+            brake::energy,
+        )
+        .title("Speed and height both end in the brakes")
+        .formula(r"\q{brake-energy} = \dfrac{1}{2} \q{mass} \cdot \q{braking-speed}^2 + \q{mass} \cdot \q{gravity} \cdot \q{braking-descent}")
+        .assumes(&["Drag, rolling and the motor take nothing off; rotating parts are left out."])
+        .holds("One stop, or one way down.")
+        .source("OpenStax, College Physics 2e, sections 7.2 and 14.2"),
+        Rule::new(
+            BRAKE_RISE,
+            (BRAKE_ENERGY, BRAKE_SHARE, BRAKE_MASS, BRAKE_SPECIFIC_HEAT),
+            brake::rise,
+        )
+        .title("The brake's mass takes the heat")
+        .formula(r"\q{brake-rise} = \dfrac{\q{brake-share} \cdot \q{brake-energy}}{\q{brake-mass} \cdot \q{brake-specific-heat}}")
+        .assumes(KEEPS)
+        .holds("One stop; the next starts from there. The rubbing face is hotter than this mean.")
+        .source(OPENSTAX)
+        .cautions(&[QUALIFIED]),
+        Rule::new(BRAKE_TEMPERATURE, (COOLING_AIR, BRAKE_RISE), heat::temperature_above)
+            .title("The rise on top of the air")
+            .formula(r"\q{brake-temperature} = \q{cooling-air} + \q{brake-rise}")
+            .assumes(KEEPS)
+            .holds("One stop from cold.")
+            .source(OPENSTAX)
+            .cautions(&[QUALIFIED, Caution { when: burns, says: HOT }]),
+    ]
+}
+
+fn burns(values: &Values) -> bool {
+    let sum = values.si(COOLING_AIR).zip(values.si(BRAKE_RISE)).map(|(air, rise)| air + rise);
+    sum >= Some(BURNS)
+}

@@ -1,0 +1,62 @@
+//! Numbers for everything between battery, engine and heat, for machines with everything said.
+
+use heftwise::quantity::AnyId;
+use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
+
+/// Zero on the Celsius scale, in kelvin.
+pub const CELSIUS: f64 = 273.15;
+
+/// Two geared motors on a six-cell pack, with an engine's figures beside them.
+pub const POWER: &[(AnyId, f64)] = &[
+    (SPEED_CONSTANT.any(), 45.0),
+    (MOTOR_RESISTANCE.any(), 0.12),
+    (NO_LOAD_CURRENT.any(), 0.8),
+    (MOTOR_INERTIA.any(), 2e-5),
+    (MOTOR_COUNT.any(), 2.0),
+    (FIRST_STAGE_RATIO.any(), 30.0),
+    (DRIVE_DIAMETER.any(), 0.08),
+    (ENGINE_POWER.any(), 800.0),
+    (ENGINE_SPEED.any(), 600.0),
+    (ENGINE_CONSUMPTION.any(), 1.1e-7),
+    (ENGINE_FRICTION_POWER.any(), 200.0),
+    (FUEL_MASS.any(), 0.5),
+    (CELLS_IN_SERIES.any(), 6.0),
+    (CELL_RESISTANCE.any(), 0.003),
+    (CELL_CHARGE.any(), 18_000.0),
+    (CELL_C_RATE.any(), 20.0),
+    (PACK_MASS.any(), 0.75),
+    (WIRE_GAUGE.any(), 12.0),
+    (WIRE_LENGTH.any(), 0.4),
+    (WIRE_RATED_CURRENT.any(), 40.0),
+    (JOINT_RESISTANCE.any(), 0.002),
+    (CONTROLLER_RESISTANCE.any(), 0.004),
+    (CONTROLLER_CURRENT_LIMIT.any(), 50.0),
+    (SERVO_COUNT.any(), 2.0),
+    (SERVO_STALL_CURRENT.any(), 2.5),
+    (REGULATOR_LIMIT.any(), 5.0),
+    (REGULATOR_VOLTAGE.any(), 6.0),
+    (WINDING_TO_HOUSING.any(), 1.5),
+    (HOUSING_TO_AIR.any(), 4.0),
+    (COPPER_MASS.any(), 0.04),
+    (HOUSING_MASS.any(), 0.26),
+    (WINDING_LIMIT.any(), CELSIUS + 100.0),
+    (WORK_TIME.any(), 300.0),
+    (REST_TIME.any(), 120.0),
+    (SURFACE_TEMPERATURE.any(), CELSIUS + 50.0),
+    (SURFACE_AREA.any(), 0.02),
+    (SURFACE_HEIGHT.any(), 0.06),
+    (AIR_FLOW_SPEED.any(), 1.5),
+    (FLOW_LENGTH.any(), 0.1),
+    (CAN_DIAMETER.any(), 0.04),
+    (FIN_LENGTH.any(), 0.02),
+    (FIN_THICKNESS.any(), 0.001),
+    (JUNCTION_TO_CASE.any(), 1.0),
+    (CASE_TO_SINK.any(), 0.5),
+    (SINK_TO_AIR.any(), 8.0),
+    (BOX_LENGTH.any(), 0.12),
+    (BOX_WIDTH.any(), 0.09),
+    (BOX_HEIGHT.any(), 0.055),
+    (BOX_HEAT_CAPACITY.any(), 350.0),
+    (BRAKING_SPEED.any(), 2.0),
+    (BRAKE_MASS.any(), 0.05),
+];

@@ -1,0 +1,191 @@
+//! Single machines: drive, battery, box and motor, and what is said of them.
+
+use heftwise::quantity::AnyId;
+use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*, motion::DRIVING_RESISTANCE};
+use heftwise::rules::Values;
+
+use super::power::CELSIUS;
+use super::{cautions, crawler_with, lacks, values, words};
+
+/// The crawler with everything said, pushing steadily with 18 N unless changed.
+fn geared(changes: &[(AnyId, f64)]) -> Values {
+    crawler_with(&[&[(DRIVING_RESISTANCE.any(), 18.0)], changes].concat())
+}
+
+fn near(found: Option<f64>, wanted: f64, within: f64) {
+    let found = found.expect("a number");
+    assert!((found - wanted).abs() <= within * wanted.abs(), "{found} is not {wanted}");
+}
+
+/// A light four-wheeler on sand: 54 teeth over a pinion, 2.6 in the box, 110 mm wheels.
+fn on_sand(teeth: f64) -> Vec<(AnyId, f64)> {
+    vec![
+        (SPEED_CONSTANT.any(), 2000.0 * std::f64::consts::PI / 30.0),
+        (BATTERY_VOLTAGE.any(), 7.4),
+        (MOTOR_RESISTANCE.any(), 0.03),
+        (NO_LOAD_CURRENT.any(), 1.5),
+        (FIRST_STAGE_RATIO.any(), 54.0 / teeth),
+        (SECOND_STAGE_RATIO.any(), 2.6),
+        (FIRST_STAGE_EFFICIENCY.any(), 0.8),
+        (SECOND_STAGE_EFFICIENCY.any(), 1.0),
+        (DRIVE_DIAMETER.any(), 0.110),
+        (DRIVING_RESISTANCE.any(), 8.83),
+    ]
+}
+
+#[test]
+fn one_more_tooth_costs_heat_by_the_square() {
+    for (teeth, ratio, kmh, amps, watts) in
+        [(12.0, 11.7, 26.2, 12.4, 4.6), (14.0, 10.0, 30.6, 14.2, 6.0), (16.0, 8.8, 34.9, 16.0, 7.7)]
+    {
+        let machine = values(&on_sand(teeth));
+        near(machine.si(GEAR_RATIO), ratio, 0.01);
+        near(machine.si(PAPER_SPEED), kmh / 3.6, 0.01);
+        near(machine.si(MOTOR_CURRENT), amps, 0.01);
+        near(machine.si(WINDING_LOSS), watts, 0.02);
+    }
+}
+
+#[test]
+fn a_cold_pack_trips_where_a_warm_one_starts() {
+    let pack = |warm: f64| {
+        values(&[
+            (BATTERY_VOLTAGE.any(), 14.2),
+            (CELLS_IN_SERIES.any(), 4.0),
+            (BATTERY_RESISTANCE.any(), warm),
+            (COLD_RESISTANCE_FACTOR.any(), 2.5),
+            (PEAK_BATTERY_CURRENT.any(), 40.0),
+        ])
+    };
+    let pack = pack(0.04);
+    near(pack.si(CUTOFF_CURRENT), 55.0, 1e-9);
+    near(pack.si(COLD_CUTOFF_CURRENT), 22.0, 1e-9);
+    near(pack.si(LOWEST_VOLTAGE), 10.2, 1e-9);
+    near(pack.si(CUTOFF_MARGIN), 0.55, 1e-9);
+    assert!(cautions(&pack, LOWEST_VOLTAGE).contains("cold start"));
+    assert!(cautions(&pack, COLD_CUTOFF_CURRENT).contains("Never charge a cold pack"));
+    assert!(cautions(&pack, CUTOFF_MARGIN).is_empty());
+}
+
+#[test]
+fn a_finned_lid_cools_a_closed_box() {
+    let rover = |lid: f64, fins: f64| {
+        values(&[
+            (MOTOR_CURRENT.any(), 18.0),
+            (CONTROLLER_HOT_RESISTANCE.any(), 0.008),
+            (SWITCHING_LOSS.any(), 0.0),
+            (BOX_OTHER_HEAT.any(), 4.5),
+            (BOX_LENGTH.any(), 0.12),
+            (BOX_WIDTH.any(), 0.09),
+            (BOX_HEIGHT.any(), 0.055),
+            (LID_COEFFICIENT.any(), lid),
+            (LID_FIN_FACTOR.any(), fins),
+            (BOX_HEAT_CAPACITY.any(), 350.0),
+            (WORK_TIME.any(), 600.0),
+        ])
+    };
+    near(rover(3.5, 1.0).si(BOX_HEAT), 7.1, 0.01);
+    near(rover(3.5, 1.0).si(BOX_RISE), 45.0, 0.01);
+    near(rover(10.0, 1.0).si(BOX_RISE), 31.0, 0.02);
+    near(rover(10.0, 4.0).si(BOX_RISE), 13.0, 0.02);
+    near(rover(3.5, 1.0).si(BOX_TIME_CONSTANT), 37.0 * 60.0, 0.01);
+    near(rover(3.5, 1.0).si(BOX_RISE_AFTER), 10.7, 0.01);
+}
+
+#[test]
+fn a_motor_that_cannot_turn_is_said_so() {
+    let jammed = geared(&[(DRIVING_RESISTANCE.any(), 5000.0)]);
+    assert!(words(&jammed, MOTOR_SPEED).contains("stalls"));
+    assert!(words(&jammed, LOADED_SPEED).contains("stalls"));
+    assert!(jammed.si(PUSH_MARGIN).unwrap() < 1.0);
+}
+
+#[test]
+fn the_controller_holds_the_peak_or_nothing_does() {
+    near(geared(&[]).si(PEAK_MOTOR_CURRENT), 50.0, 1e-9);
+    let wide = geared(&[(CONTROLLER_CURRENT_LIMIT.any(), 1e4)]);
+    let (peak, bare) = (wide.si(PEAK_MOTOR_CURRENT).unwrap(), wide.si(STALL_CURRENT).unwrap());
+    assert!(peak > 50.0 && peak < bare, "{peak} {bare}");
+}
+
+#[test]
+fn heat_that_has_no_end_is_said_so() {
+    let hot = geared(&[(DRIVING_RESISTANCE.any(), 650.0)]);
+    assert!(
+        words(&hot, WINDING_RISE).contains("no steady temperature"),
+        "{:?}",
+        hot.of(WINDING_RISE)
+    );
+    assert!(hot.si(TIME_TO_LIMIT).is_some() && hot.si(WINDING_RISE_AFTER).is_some());
+    let cool = geared(&[(DRIVING_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
+    assert!(words(&cool, TIME_TO_LIMIT).contains("never gets there"));
+    let warm_air = geared(&[(COOLING_AIR.any(), CELSIUS + 120.0)]);
+    for id in [TIME_TO_LIMIT.any(), REST_NEEDED.any(), STALL_TIME.any(), CONTINUOUS_CURRENT.any()] {
+        assert!(words(&warm_air, id).contains("already as warm"), "{id}");
+    }
+    let long = geared(&[(WORK_TIME.any(), 1e6)]);
+    assert!(words(&long, REST_NEEDED).contains("No rest"));
+}
+
+#[test]
+fn a_sink_that_cannot_be_and_a_pack_that_is_empty() {
+    let tight = geared(&[(JUNCTION_TO_CASE.any(), 1e5)]);
+    assert!(words(&tight, SINK_NEEDED).contains("No heat sink"));
+    let empty = geared(&[(CELL_VOLTAGE.any(), 2.5)]);
+    assert!(words(&empty, CUTOFF_CURRENT).contains("empty"));
+}
+
+#[test]
+fn what_burns_is_said() {
+    let hot = geared(&[(DRIVING_RESISTANCE.any(), 40.0)]);
+    assert!(hot.si(HOUSING_TEMPERATURE).unwrap() > CELSIUS + 60.0);
+    assert!(cautions(&hot, HOUSING_TEMPERATURE).contains("60 °C"));
+    let cool = geared(&[(DRIVING_RESISTANCE.any(), 2.0), (NO_LOAD_CURRENT.any(), 0.05)]);
+    assert!(cool.si(HOUSING_TEMPERATURE).unwrap() < CELSIUS + 60.0);
+    assert!(!cautions(&cool, HOUSING_TEMPERATURE).contains("burn"));
+    let surface = |celsius: f64| {
+        cautions(&geared(&[(SURFACE_TEMPERATURE.any(), CELSIUS + celsius)]), SURFACE_HEAT)
+    };
+    assert!(surface(60.0).contains("burn") && !surface(59.9).contains("burn"));
+    let brake = |speed: f64| cautions(&geared(&[(BRAKING_SPEED.any(), speed)]), BRAKE_TEMPERATURE);
+    assert!(brake(20.0).contains("burn") && !brake(1.0).contains("burn"));
+    assert!(brake(1.0).contains("qualified"));
+}
+
+#[test]
+fn the_usual_cautions_stand_with_their_numbers() {
+    let machine = geared(&[]);
+    for (id, words) in [
+        (BATTERY_ENERGY.any(), "maker's manual"),
+        (PACK_RISE.any(), "60 °C"),
+        (WIRE_MARGIN.any(), "local electrical code"),
+        (WIRE_WITHSTAND_TIME.any(), "local electrical code"),
+        (STALL_CURRENT.any(), "moment only"),
+        (STALL_TIME.any(), "moment only"),
+        (PEAK_PUSH.any(), "grip"),
+        (FUEL_FLOW.any(), "carbon monoxide"),
+        (REGULATOR_MARGIN.any(), "receiver resets"),
+    ] {
+        assert!(cautions(&machine, id).contains(words), "{id}: {}", cautions(&machine, id));
+    }
+    assert!(
+        !cautions(&geared(&[(REGULATOR_LIMIT.any(), 6.0)]), REGULATOR_MARGIN).contains("resets")
+    );
+}
+
+#[test]
+fn guesses_are_named() {
+    let two_stages = geared(&[(SECOND_STAGE_RATIO.any(), 2.0)]);
+    assert!(cautions(&two_stages, GEAR_EFFICIENCY).contains("none was said"));
+    assert_eq!(cautions(&geared(&[]), GEAR_EFFICIENCY), "");
+    let bare = values(&[(BATTERY_RESISTANCE.any(), 0.02)]);
+    assert!(cautions(&bare, SUPPLY_RESISTANCE).contains("wires are left out"));
+    assert!(cautions(&bare, SUPPLY_RESISTANCE).contains("Plugs and joints"));
+    assert_eq!(cautions(&geared(&[]), SUPPLY_RESISTANCE), "");
+    let open = values(&[(CHIP_LIMIT.any(), CELSIUS + 125.0)]);
+    assert!(cautions(&open, CHIP_ALLOWED_RISE).contains("open air"));
+    assert_eq!(
+        lacks(&values(&[]), SPEED_CONSTANT),
+        [vec![SPEED_CONSTANT.any(), TORQUE_CONSTANT.any()]]
+    );
+}
