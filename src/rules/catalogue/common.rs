@@ -1,6 +1,6 @@
 //! What the rules of several topics share: margins, and cautions that always speak.
 
-use crate::quantity::{Measure, Ratio};
+use crate::quantity::{AnyId, Measure, Ratio};
 use crate::rules::{Caution, Values};
 
 /// What it can take over what is asked.
@@ -23,3 +23,8 @@ pub(super) const MOMENT: &[Caution] = &[Caution {
     when: always,
     says: "A stall is for a moment only: winding, controller and battery overheat in seconds, and a stalled motor must not be held on throttle.",
 }];
+
+/// Whether both are known and the first is more than the second.
+pub(super) fn exceeds(values: &Values, what: impl Into<AnyId>, limit: impl Into<AnyId>) -> bool {
+    values.si(what).zip(values.si(limit)).is_some_and(|(what, limit)| what > limit)
+}

@@ -62,9 +62,8 @@ fn a_cold_pack_trips_where_a_warm_one_starts() {
     near(pack.si(COLD_CUTOFF_CURRENT), 22.0, 1e-9);
     near(pack.si(LOWEST_VOLTAGE), 10.2, 1e-9);
     near(pack.si(CUTOFF_MARGIN), 0.55, 1e-9);
-    assert!(cautions(&pack, LOWEST_VOLTAGE).contains("cold start"));
+    assert!(cautions(&pack, CUTOFF_MARGIN).contains("cold start"));
     assert!(cautions(&pack, COLD_CUTOFF_CURRENT).contains("Never charge a cold pack"));
-    assert!(cautions(&pack, CUTOFF_MARGIN).is_empty());
 }
 
 #[test]
@@ -188,4 +187,20 @@ fn guesses_are_named() {
         lacks(&values(&[]), SPEED_CONSTANT),
         [vec![SPEED_CONSTANT.any(), TORQUE_CONSTANT.any()]]
     );
+}
+
+#[test]
+fn limits_that_are_passed_are_said_beside_their_margin() {
+    let motor = |celsius: f64| {
+        let given = [(WINDING_RISE.any(), 60.0), (WINDING_LIMIT.any(), CELSIUS + celsius)];
+        cautions(&values(&given), MOTOR_HEAT_MARGIN)
+    };
+    assert!(motor(79.0).contains("past its limit") && !motor(81.0).contains("past"));
+    let chips = |rise: f64| cautions(&values(&[(CHIP_RISE.any(), rise)]), CONTROLLER_MARGIN);
+    assert!(chips(106.0).contains("past their limit") && !chips(104.0).contains("past"));
+    let label = |peak: f64| {
+        let given = [(PEAK_BATTERY_CURRENT.any(), peak), (LABEL_CURRENT.any(), 40.0)];
+        cautions(&values(&given), LABEL_MARGIN)
+    };
+    assert!(label(41.0).contains("label") && !label(39.0).contains("label"));
 }

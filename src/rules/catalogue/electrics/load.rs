@@ -1,6 +1,6 @@
 //! The pack at work: current, sag, heat, power, time, and the worst of them.
 
-use super::super::common::{always, over};
+use super::super::common::{always, exceeds, over};
 use super::battery::CELLS;
 use crate::physics::drive::motor;
 use crate::physics::electrics::battery;
@@ -16,7 +16,7 @@ const WORST: &[&str] =
 const POWER: &str = "OpenStax, College Physics 2e, section 20.4";
 const MARGIN: &str = "The definition of a margin; common practice, no published source";
 const OVER_LABEL: &[Caution] = &[Caution {
-    when: |values| values.si(PEAK_BATTERY_CURRENT) > values.si(LABEL_CURRENT),
+    when: |values| exceeds(values, PEAK_BATTERY_CURRENT, LABEL_CURRENT),
     says: "The peak is more than the pack's label allows: limit the controller's current or fit a larger pack.",
 }];
 
@@ -83,8 +83,7 @@ fn worst() -> Vec<Rule> {
         .formula(r"\q{peak-battery-current} = \q{motor-count} \cdot \q{peak-motor-current} + \q{auxiliary-current}")
         .assumes(WORST)
         .holds("Full throttle from rest, a jam, a wall. A controller that limits its current draws less than this from the battery.")
-        .source("Kirchhoff's junction rule, OpenStax, College Physics 2e, section 21.3")
-        .cautions(OVER_LABEL),
+        .source("Kirchhoff's junction rule, OpenStax, College Physics 2e, section 21.3"),
         Rule::new(
             LOWEST_VOLTAGE,
             (BATTERY_VOLTAGE, PEAK_BATTERY_CURRENT, COLD_SUPPLY_RESISTANCE),
@@ -94,17 +93,16 @@ fn worst() -> Vec<Rule> {
         .formula(r"\q{lowest-voltage} = \q{battery-voltage} - \q{peak-battery-current} \cdot \q{cold-supply-resistance}")
         .assumes(WORST)
         .holds("The coldest start. A cold pack holds the peak itself back, so the truth is a little higher.")
-        .source(CELLS)
-        .cautions(&[Caution {
-            when: |values| values.si(COLD_CUTOFF_CURRENT) < values.si(PEAK_BATTERY_CURRENT),
-            says: "A cold start at full throttle trips the cut-off: start gently, limit the current, or keep the pack warm.",
-        }]),
+        .source(CELLS),
         Rule::new(CUTOFF_MARGIN, (COLD_CUTOFF_CURRENT, PEAK_BATTERY_CURRENT), over::<Current>)
             .title("Cold cut-off current over the peak")
             .formula(r"\q{cutoff-margin} = \dfrac{\q{cold-cutoff-current}}{\q{peak-battery-current}}")
             .assumes(WORST)
             .holds("The coldest start.")
-            .source(MARGIN),
+            .source(MARGIN).cautions(&[Caution {
+            when: |values| exceeds(values, PEAK_BATTERY_CURRENT, COLD_CUTOFF_CURRENT),
+            says: "A cold start at full throttle trips the cut-off: start gently, limit the current, or keep the pack warm.",
+        }]),
         Rule::new(LABEL_MARGIN, (LABEL_CURRENT, PEAK_BATTERY_CURRENT), over::<Current>)
             .title("The label's current over the peak")
             .formula(r"\q{label-margin} = \dfrac{\q{label-current}}{\q{peak-battery-current}}")

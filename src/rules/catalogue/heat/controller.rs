@@ -1,6 +1,6 @@
 //! The closed box, the controller in it, and the heat sink it needs.
 
-use super::super::common::{BURNS, HOT, over};
+use super::super::common::{BURNS, HOT, exceeds, over};
 use crate::physics::heat::{self, enclosure, lump, sink};
 use crate::quantity::catalogue::drive::MOTOR_COUNT;
 use crate::quantity::catalogue::electrics::CONTROLLER_LOSS;
@@ -111,10 +111,6 @@ fn chips() -> Vec<Rule> {
         .source(CHAIN)
         .cautions(&[
             OPEN_AIR,
-            Caution {
-                when: |values| values.si(CHIP_RISE) > values.si(CHIP_ALLOWED_RISE),
-                says: "The chips end up past their limit: less current, a better path for the heat, or a cooler box.",
-            },
             Caution { when: controller_burns, says: HOT },
         ]),
         Rule::new(
@@ -144,7 +140,11 @@ fn chips() -> Vec<Rule> {
             .formula(r"\q{controller-margin} = \dfrac{\q{chip-allowed-rise}}{\q{chip-rise}}")
             .assumes(CHIP)
             .holds("Steady load.")
-            .source("The definition of a margin; common practice, no published source"),
+            .source("The definition of a margin; common practice, no published source")
+            .cautions(&[Caution {
+                when: |values| exceeds(values, CHIP_RISE, CHIP_ALLOWED_RISE),
+                says: "The chips end up past their limit: less current, a better path for the heat, or a cooler box.",
+            }]),
     ]
 }
 

@@ -1,6 +1,6 @@
 //! A motor at rest temperature: how hot it ends up, and what it may carry for ever.
 
-use super::super::common::{BURNS, HOT, over};
+use super::super::common::{BURNS, HOT, exceeds, over};
 use crate::physics::drive::motor;
 use crate::physics::heat::{self, brake, lump, winding};
 use crate::quantity::catalogue::drive::*;
@@ -19,7 +19,7 @@ const WARMER: &[&str] = &[
 ];
 const HOLDS: &str = "Steady load until nothing gets warmer; cooling measured the same way as it runs, shut in or in the wind.";
 const PAST_LIMIT: &[Caution] = &[Caution {
-    when: |values| values.si(WINDING_RISE) > values.si(ALLOWED_RISE),
+    when: |values| exceeds(values, WINDING_RISE, ALLOWED_RISE),
     says: "The winding ends up past its limit: gear lower, ask for less, rest it, or cool it better.",
 }];
 
@@ -82,15 +82,13 @@ fn at_rest() -> Vec<Rule> {
         .formula(r"\q{winding-rise} = \dfrac{\q{motor-to-air} \cdot \q{motor-loss}}{1 - \q{copper-coefficient} \cdot \q{motor-to-air} \cdot \q{winding-loss}}")
         .assumes(WARMER)
         .holds(HOLDS)
-        .source("Energy balance with the resistance law of copper, NBS Handbook 100 (from memory)")
-        .cautions(PAST_LIMIT),
+        .source("Energy balance with the resistance law of copper, NBS Handbook 100 (from memory)"),
         Rule::new(WINDING_TEMPERATURE, (COOLING_AIR, WINDING_RISE), heat::temperature_above)
             .title("The rise on top of the air")
             .formula(r"\q{winding-temperature} = \q{cooling-air} + \q{winding-rise}")
             .assumes(WARMER)
             .holds(HOLDS)
-            .source(OHM)
-            .cautions(PAST_LIMIT),
+            .source(OHM),
         Rule::new(
             MOTOR_WARM_LOSS,
             (MOTOR_LOSS, WINDING_LOSS, COPPER_COEFFICIENT, WINDING_RISE),
@@ -117,7 +115,8 @@ fn at_rest() -> Vec<Rule> {
             .formula(r"\q{motor-heat-margin} = \dfrac{\q{allowed-rise}}{\q{winding-rise}}")
             .assumes(WARMER)
             .holds(HOLDS)
-            .source("The definition of a margin; common practice, no published source"),
+            .source("The definition of a margin; common practice, no published source")
+            .cautions(PAST_LIMIT),
         Rule::new(
             WARM_MOTOR_RESISTANCE,
             (MOTOR_RESISTANCE, COPPER_COEFFICIENT, WINDING_RISE),
