@@ -9,6 +9,7 @@ use std::path::PathBuf;
 use iced::widget::operation::{self, AbsoluteOffset};
 use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
 
+use crate::app::block::sketch;
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
 use crate::app::screen::{Place, build_sheet, contents, reading, walk_round};
@@ -47,6 +48,8 @@ pub struct App {
     pub(super) library: Library,
     pub(super) place: Place,
     pub(super) reading: Option<reading::Reading>,
+    /// The machine as the build sheet draws it.
+    pub(super) sketch: sketch::State,
     /// The window's size in pixels at a text size of 100 %.
     pixels: Size,
     pub(super) menu: bool,
@@ -180,6 +183,7 @@ impl App {
             library,
             place: Place::Contents,
             reading: None,
+            sketch: sketch::State::default(),
             menu: false,
             strip: false,
             question: told.map(Question::Told),
@@ -294,6 +298,9 @@ impl App {
     /// Draws anew what was drawn from numbers that have changed.
     fn refresh(&mut self) {
         let dark = self.is_dark();
+        if self.place == Place::BuildSheet {
+            self.sketch.refresh(&self.desk, &self.settings, dark);
+        }
         if let Some(reading) = &mut self.reading
             && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
         {

@@ -5,11 +5,13 @@ mod parts;
 use iced::widget::{Column, Row, column, container, row, scrollable, text, text_input};
 use iced::{Element, Fill, Length, Padding};
 
+use crate::app::block::sketch;
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, symbol};
+use crate::plot::sketch::{Show, View};
 use crate::quantity::{AnyId, Entry, Topic, catalogue};
 use crate::rules::{Origin, Value};
 use crate::sheet::{Edit, presets};
@@ -21,20 +23,33 @@ pub enum Message {
     Field(field::Event),
     /// The build is changed; changes of one gesture count as one.
     Edit(Edit, Option<String>),
+    /// The sketch is to be seen from elsewhere.
+    Look(View),
 }
 
-/// The build sheet; `wide` puts the numbers in two columns.
-pub fn view<'a>(desk: &'a Desk, settings: &'a Settings, wide: bool) -> Element<'a, Message> {
+/// From this width of the window on, the numbers stand in two columns.
+const TWO_COLUMNS: f32 = 1100.0;
+/// From this width of the window on, the sketch stands beside the parts.
+const BESIDE: f32 = 1480.0;
+
+/// The build sheet in a window of that width.
+pub fn view<'a>(
+    desk: &'a Desk,
+    settings: &'a Settings,
+    drawn: &'a sketch::State,
+    width: f32,
+) -> Element<'a, Message> {
+    let wide = width >= TWO_COLUMNS;
     let topics = Topic::ALL.iter().filter_map(|topic| section(*topic, desk, settings, wide));
     let page = column![
         text("Build sheet").size(size::TITLE).font(BOLD),
         about(desk),
         reports(desk),
         Column::with_children(topics).spacing(4.0 * UNIT),
-        parts::view(desk, settings),
+        with_sketch(parts::view(desk, settings), drawn, width),
     ]
     .spacing(3.0 * UNIT)
-    .max_width(960)
+    .max_width(if width >= BESIDE { 1240 } else { 960 })
     .width(Fill);
     scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
         .id(super::reading::PAGE)
@@ -42,6 +57,27 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings, wide: bool) -> Element<'
         .style(theme::scroll)
         .height(Fill)
         .into()
+}
+
+/// The sketch beside the parts, or above them on a narrower window.
+fn with_sketch<'a>(
+    parts: Element<'a, Message>,
+    drawn: &'a sketch::State,
+    width: f32,
+) -> Element<'a, Message> {
+    let picture = |height| {
+        let picture = sketch::picture(drawn, (View::Side, Show::ALL), height, Message::Look);
+        container(picture).style(theme::block).padding(2.0 * UNIT)
+    };
+    if width >= BESIDE {
+        row![container(parts).width(Fill), picture(300.0).width(Length::Fixed(400.0))]
+            .spacing(3.0 * UNIT)
+            .into()
+    } else {
+        column![picture(if width < 600.0 { 250.0 } else { 340.0 }).width(Fill), parts]
+            .spacing(3.0 * UNIT)
+            .into()
+    }
 }
 
 fn about<'a>(desk: &'a Desk) -> Element<'a, Message> {

@@ -18,7 +18,7 @@ use crate::app::{files, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
 use crate::sheet::file::{self, SaveError, Stamp, autosave};
-use crate::sheet::{History, Sheet};
+use crate::sheet::{Edit, History, Sheet};
 
 /// The build the window starts with, and what to say if the one asked for cannot be read.
 pub(super) fn first_desk(build: Option<&Path>) -> (Desk, Option<String>) {
@@ -60,6 +60,7 @@ impl App {
         match reading.update(message, &self.settings) {
             reading::Action::None => Task::none(),
             reading::Action::Field(event) => self.field(&event),
+            reading::Action::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
             reading::Action::NextUnit(id) => {
                 let si = self.desk.outcome.values.si(id).unwrap_or_default();
                 self.with_settings(|settings| settings.units.pick_next(id, si))
@@ -73,12 +74,18 @@ impl App {
     pub(super) fn enter(&mut self, message: build_sheet::Message) -> Task<Message> {
         match message {
             build_sheet::Message::Field(event) => self.field(&event),
-            build_sheet::Message::Edit(edit, gesture) => {
-                match self.desk.apply(&edit, gesture.as_deref()) {
-                    Ok(()) => Task::none(),
-                    Err(words) => self.ask(Question::Told(words)),
-                }
+            build_sheet::Message::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
+            build_sheet::Message::Look(view) => {
+                self.sketch.look(view);
+                Task::none()
             }
+        }
+    }
+
+    fn edit(&mut self, edit: &Edit, gesture: Option<&str>) -> Task<Message> {
+        match self.desk.apply(edit, gesture) {
+            Ok(()) => Task::none(),
+            Err(words) => self.ask(Question::Told(words)),
         }
     }
 

@@ -1,0 +1,168 @@
+//! Words on a sketch, each in a free place near what it belongs to.
+
+use super::gear::DrawnBox;
+use super::pen::Pen;
+use super::{Shape, Tone};
+use crate::plot::labels::{LINE, width};
+use crate::plot::layout::Rect;
+
+type Point = (f32, f32);
+
+/// Words in their place. They start at the upper left corner of their rectangle.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Label {
+    /// The words.
+    pub text: String,
+    /// The room they are given; no two rooms overlap.
+    pub bounds: Rect,
+    /// What they belong to.
+    pub tone: Tone,
+}
+
+struct Wanted {
+    text: String,
+    at: Point,
+    tone: Tone,
+}
+
+/// Words waiting for a place.
+pub struct Labels {
+    surface: Rect,
+    text_size: f32,
+    wanted: Vec<Wanted>,
+    placed: Vec<Label>,
+    marks: Vec<(Point, f32)>,
+}
+
+impl Labels {
+    /// No words yet.
+    pub fn new(surface: Rect, text_size: f32) -> Self {
+        Self { surface, text_size, wanted: Vec::new(), placed: Vec::new(), marks: Vec::new() }
+    }
+
+    /// Words that belong to a point.
+    pub fn add(&mut self, text: String, at: Point, tone: Tone) {
+        self.wanted.push(Wanted { text, at, tone });
+    }
+
+    /// Words in the upper right corner.
+    pub fn corner(&mut self, words: &str, tone: Tone) {
+        let bounds = self.room(words, (0.0, 0.0));
+        let bounds = Rect { x: self.surface.right() - bounds.width - 2.0, y: 2.0, ..bounds };
+        self.put(words.to_owned(), bounds, tone);
+    }
+
+    /// Points to leave free where there is a choice.
+    pub fn keep_off(&mut self, marks: &[(Point, f32)]) {
+        self.marks = marks.to_vec();
+    }
+
+    fn room(&self, text: &str, (x, y): Point) -> Rect {
+        Rect { x, y, width: width(text, self.text_size), height: LINE * self.text_size }
+    }
+
+    fn is_free(&self, bounds: &Rect) -> bool {
+        self.surface.holds_all(bounds)
+            && !self.placed.iter().any(|label| label.bounds.overlaps(bounds))
+    }
+
+    fn put(&mut self, text: String, bounds: Rect, tone: Tone) {
+        if self.is_free(&bounds) {
+            self.placed.push(Label { text, bounds, tone });
+        }
+    }
+
+    /// Places the words, with a line to what they belong to where they stand away from it, then
+    /// the names of the parts where they fit inside their box.
+    pub fn place(mut self, pen: &mut Pen, boxes: &[DrawnBox]) -> Vec<Label> {
+        for wanted in std::mem::take(&mut self.wanted) {
+            let Some(bounds) = self.best(&wanted) else { continue };
+            let near = nearest(&bounds, wanted.at);
+            let away = (near.0 - wanted.at.0).hypot(near.1 - wanted.at.1);
+            if away > 1.2 * self.text_size {
+                pen.line(wanted.at, near, 1.0, Tone::Leader);
+            }
+            self.marks.extend(along(wanted.at, near));
+            self.back(pen, &bounds);
+            self.put(wanted.text, bounds, wanted.tone);
+        }
+        for (place, drawn) in boxes.iter().enumerate() {
+            self.name(drawn, boxes.get(place + 1..).unwrap_or_default());
+        }
+        self.placed
+    }
+
+    /// Paper behind words, so that they read over whatever is drawn there.
+    fn back(&self, pen: &mut Pen, bounds: &Rect) {
+        let Rect { x, y, .. } = *bounds;
+        let (right, bottom) = (bounds.right(), bounds.bottom());
+        let points = vec![(x, y), (right, y), (right, bottom), (x, bottom)];
+        pen.shapes.push(Shape { points, tone: Tone::Paper, strength: 0.82 });
+    }
+
+    /// The free place that covers the least and is not far.
+    fn best(&self, wanted: &Wanted) -> Option<Rect> {
+        let size = self.text_size;
+        let room = self.room(&wanted.text, (0.0, 0.0));
+        let rows = -14..=14;
+        let candidates = rows.flat_map(|row| {
+            let y = wanted.at.1 - room.height / 2.0 + row as f32 * 0.65 * size;
+            let gap = 0.9 * size;
+            [0.0, 2.0, 4.5, 8.0, 12.0].into_iter().flat_map(move |away| {
+                let away = gap + away * size;
+                [
+                    (wanted.at.0 + away, y),
+                    (wanted.at.0 - away - room.width, y),
+                    (wanted.at.0 - room.width / 2.0, y),
+                ]
+            })
+        });
+        candidates
+            .map(|(x, y)| Rect { x, y, ..room })
+            .filter(|bounds| self.is_free(bounds))
+            .map(|bounds| (self.cost(&bounds, wanted.at), bounds))
+            .min_by(|a, b| a.0.total_cmp(&b.0))
+            .map(|(_, bounds)| bounds)
+    }
+
+    /// What a place covers, and how far it is from what it belongs to, in text sizes.
+    fn cost(&self, bounds: &Rect, at: Point) -> f32 {
+        let covered: f32 = self
+            .marks
+            .iter()
+            .filter(|((x, y), _)| bounds.holds(*x, *y))
+            .map(|(_, weight)| weight)
+            .sum();
+        let near = nearest(bounds, at);
+        let away = (near.0 - at.0).hypot(near.1 - at.1) / self.text_size;
+        covered + 0.8 * away
+    }
+
+    /// The name of a part inside its box, if it fits there and nothing drawn later covers it.
+    fn name(&mut self, drawn: &DrawnBox, over: &[DrawnBox]) {
+        let bounds = self.room(&drawn.name, (0.0, 0.0));
+        let x = drawn.room.x + (drawn.room.width - bounds.width) / 2.0;
+        let y = drawn.room.y + (drawn.room.height - bounds.height) / 2.0;
+        let bounds = Rect { x, y, ..bounds };
+        let fits = drawn.room.holds_all(&bounds);
+        let hidden = over.iter().any(|other| other.room.overlaps(&bounds));
+        let crossed =
+            self.marks.iter().any(|((x, y), weight)| *weight > 1.0 && bounds.holds(*x, *y));
+        if fits && !hidden && !crossed {
+            self.put(drawn.name.clone(), bounds, Tone::Ink);
+        }
+    }
+}
+
+/// The point of a rectangle nearest to a point.
+fn nearest(bounds: &Rect, at: Point) -> Point {
+    (at.0.clamp(bounds.x, bounds.right()), at.1.clamp(bounds.y, bounds.bottom()))
+}
+
+/// Points along a leading line, for later words to leave free.
+fn along(a: Point, b: Point) -> impl Iterator<Item = (Point, f32)> {
+    (0..=8).map(move |step| {
+        let part = step as f32 / 8.0;
+        ((a.0 + part * (b.0 - a.0), a.1 + part * (b.1 - a.1)), 1.5)
+    })
+}
