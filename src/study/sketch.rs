@@ -99,7 +99,7 @@ impl Sketch {
         let mut sketch = Self {
             name: name.to_owned(),
             bearers: Vec::new(),
-            boxes: boxes(sheet, tally),
+            boxes: Vec::new(),
             cg: None,
             slope: values.si(SLOPE).unwrap_or(0.0),
             weight: values.si(WEIGHT),
@@ -112,11 +112,12 @@ impl Sketch {
             notes: Vec::new(),
         };
         sketch.stand(sheet, tally, values);
+        sketch.boxes = boxes(sheet, tally, !sketch.bearers.is_empty());
         sketch.balance(tally, values);
         if !sketch.boxes.is_empty() {
             sketch.notes.push(
-                "Each part is drawn as a box as dense as water: its place is true, its shape is a \
-                 rule of thumb."
+                "Parts are drawn as boxes as dense as water: their places are true, their shapes \
+                 are a rule of thumb."
                     .to_owned(),
             );
         }
@@ -165,9 +166,11 @@ fn near(metres: &f64) -> bool {
     metres.abs() <= FARTHEST
 }
 
-/// The parts with a mass and a place, and the trial mass, as boxes.
-fn boxes(sheet: &Sheet, tally: &Tally) -> Vec<PartBox> {
+/// The parts with a mass and a place, and the trial mass, as boxes; without those that are running
+/// gear by name where the machine is `standing` on some that is drawn.
+fn boxes(sheet: &Sheet, tally: &Tally, standing: bool) -> Vec<PartBox> {
     let parts = sheet.parts().iter().zip(&tally.parts.each);
+    let parts = parts.filter(|(part, _)| !standing || !bearers::is_gear(&part.name));
     let parts = parts.filter_map(|(part, numbers)| boxed(&part.name, numbers, false));
     let trial = tally.trial.as_ref().and_then(|numbers| boxed("trial mass", numbers, true));
     parts.chain(trial).collect()

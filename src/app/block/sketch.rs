@@ -5,7 +5,7 @@ mod surface;
 use std::collections::HashMap;
 
 use iced::widget::canvas::Cache;
-use iced::widget::{Column, Row, canvas, column, container, text};
+use iced::widget::{Row, canvas, column, container, text};
 use iced::{Element, Fill, Length};
 
 use super::{each, frame};
@@ -31,6 +31,7 @@ pub struct State {
 struct Drawn {
     sketch: Sketch,
     words: String,
+    notes: String,
     cache: Cache,
     revision: u64,
     units: Units,
@@ -69,6 +70,7 @@ impl State {
         let sketch = Sketch::of(&name, desk.sheet(), &desk.tally, &desk.outcome.values);
         self.drawn = Some(Drawn {
             words: unbroken(&sketch.in_words(&settings.units)).into_owned(),
+            notes: sketch.notes.join(" "),
             sketch,
             cache: Cache::new(),
             revision: desk.revision(),
@@ -137,16 +139,13 @@ pub fn picture<'a, Message: Clone + 'a>(
         cache: &drawn.cache,
         how: (view, show),
     };
-    let notes =
-        drawn.sketch.notes.iter().filter(|_| show.parts).map(|note| {
-            text(note.as_str()).size(size::SMALL).style(theme::soft).width(Fill).into()
-        });
+    let notes = text(drawn.notes.as_str()).size(size::SMALL).style(theme::soft).width(Fill);
     column![
         Row::with_children(ways).spacing(UNIT / 2.0).width(Fill).wrap(),
         canvas(surface).width(Fill).height(Length::Fixed(height)),
         text(drawn.words.as_str()).size(size::LABEL).width(Fill),
         lacking,
-        Column::with_children(notes),
+        notes,
     ]
     .spacing(UNIT)
     .into()

@@ -8,6 +8,7 @@ use iced::widget::operation;
 use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
+use crate::app::block::sketch;
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
 use crate::app::screen::reading::{self, Reading};
@@ -226,6 +227,7 @@ impl App {
         if let Some(reading) = &mut self.reading {
             reading.forget_drawn();
         }
+        self.sketch = sketch::State::default();
         self.offer_recovery();
         Task::none()
     }

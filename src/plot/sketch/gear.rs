@@ -16,6 +16,8 @@ type Point = (f32, f32);
 pub struct DrawnBox {
     /// What it is called.
     pub name: String,
+    /// Its mass in kilograms.
+    pub mass: f64,
     /// The largest upright rectangle about its middle that lies within it.
     pub room: Rect,
 }
@@ -24,7 +26,7 @@ pub struct DrawnBox {
 pub fn ground(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch) {
     let surface = pen.surface;
     let far = f64::from(surface.width + surface.height) / pen.map.scale;
-    let words = match pen.map.view {
+    match pen.map.view {
         View::Side | View::Rear => {
             let (a, b) = match pen.map.view {
                 View::Rear => ([0.0, far, 0.0], [0.0, -far, 0.0]),
@@ -33,7 +35,6 @@ pub fn ground(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch) {
             if let Some((a, b)) = clipped(pen.map.px(a), pen.map.px(b), &surface) {
                 pen.marked(a, b, 2.0, Tone::Ground);
             }
-            if pen.map.view == View::Rear { "left · right" } else { "front →" }
         }
         View::Top => {
             if let Some((a, b)) =
@@ -41,10 +42,15 @@ pub fn ground(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch) {
             {
                 pen.dashes(a, b, 1.0, Tone::Leader);
             }
-            "front →"
         }
-    };
-    labels.corner(words, Tone::Leader);
+    }
+    match pen.map.view {
+        View::Rear => {
+            labels.corner("left", true, Tone::Leader);
+            labels.corner("right", false, Tone::Leader);
+        }
+        _ => labels.corner("front →", false, Tone::Leader),
+    }
     tip_axes(pen, sketch);
 }
 
@@ -164,7 +170,7 @@ fn outline(pen: &mut Pen, outer: &[(f64, f64)], inner: &[(f64, f64)], tones: (To
     };
     let (outer, inner) = (px(outer), px(inner));
     for ends in outer.windows(2) {
-        pen.mark(ends[0], ends[1], 0.3);
+        pen.mark(ends[0], ends[1], 0.15);
     }
     pen.outlined(outer, inner, tones);
 }
@@ -175,7 +181,7 @@ fn block(
     (one, other): ((f64, f64), (f64, f64)),
     place: impl Fn(f64, f64) -> [f64; 3],
     tones: (Tone, Tone),
-) -> [Point; 4] {
+) {
     let corners = |inset: f64| {
         let shrunk = |(low, high): (f64, f64)| {
             let inset = inset.min((high - low) / 2.0);
@@ -187,10 +193,9 @@ fn block(
     };
     let (outer, inner) = (corners(0.0), corners(1.2 / pen.map.scale));
     for (place, corner) in outer.iter().enumerate() {
-        pen.mark(*corner, outer[(place + 1) % 4], 0.5);
+        pen.mark(*corner, outer[(place + 1) % 4], 0.2);
     }
     pen.outlined(outer.to_vec(), inner.to_vec(), tones);
-    outer
 }
 
 /// The parts, the farthest from the eye first.
@@ -209,17 +214,34 @@ fn drawn(pen: &mut Pen, part: &PartBox) -> DrawnBox {
     let side = |axis: usize| {
         (part.at[axis] - part.size[axis] / 2.0, part.at[axis] + part.size[axis] / 2.0)
     };
-    let tones = if part.trial { (Tone::Tip, Tone::Trial) } else { (Tone::PartEdge, Tone::Part) };
-    let corners = match pen.map.view {
-        View::Side => block(pen, (side(0), side(2)), |x, z| [x, 0.0, z], tones),
-        View::Top => block(pen, (side(0), side(1)), |x, y| [x, y, 0.0], tones),
-        View::Rear => block(pen, (side(1), side(2)), |y, z| [0.0, y, z], tones),
+    let (edge, inside) =
+        if part.trial { (Tone::Tip, Tone::Trial) } else { (Tone::PartEdge, Tone::Part) };
+    let ((one, other), place): (_, fn(f64, f64) -> [f64; 3]) = match pen.map.view {
+        View::Side => ((side(0), side(2)), |x, z| [x, 0.0, z]),
+        View::Top => ((side(0), side(1)), |x, y| [x, y, 0.0]),
+        View::Rear => ((side(1), side(2)), |y, z| [0.0, y, z]),
     };
+    let corners = [(one.0, other.0), (one.1, other.0), (one.1, other.1), (one.0, other.1)]
+        .map(|(a, b)| pen.map.px(place(a, b)));
+    // What lies behind shows through a little.
+    pen.fill(corners.to_vec(), inside, 0.72);
+    for (place, corner) in corners.iter().enumerate() {
+        let next = corners[(place + 1) % 4];
+        pen.line(*corner, next, 1.2, edge);
+        pen.mark(*corner, next, 0.6);
+    }
+    // Words stand beside the boxes rather than across them.
+    let [a, b, c, d] = corners;
+    for row in 1..8u8 {
+        let part = f32::from(row) / 8.0;
+        let between = |a: Point, b: Point| (a.0 + part * (b.0 - a.0), a.1 + part * (b.1 - a.1));
+        pen.mark(between(a, d), between(b, c), 0.3);
+    }
     // The upright rectangle within a box that leans with the slope is a little smaller.
     let middle = pen.map.px(part.at);
     let wide = (corners[1].0 - corners[0].0).abs() - (corners[3].0 - corners[0].0).abs();
     let high = (corners[3].1 - corners[0].1).abs() - (corners[1].1 - corners[0].1).abs();
     let (width, height) = (wide.max(0.0), high.max(0.0));
     let room = Rect { x: middle.0 - width / 2.0, y: middle.1 - height / 2.0, width, height };
-    DrawnBox { name: part.name.clone(), room }
+    DrawnBox { name: part.name.clone(), mass: part.mass.abs(), room }
 }

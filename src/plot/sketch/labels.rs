@@ -8,6 +8,11 @@ use crate::plot::layout::Rect;
 
 type Point = (f32, f32);
 
+/// How many parts are named beside their box.
+const NAMED: usize = 5;
+/// What the place of a part's name may cost at most; see [`Labels::cost`].
+const CLEAR: f32 = 9.0;
+
 /// Words in their place. They start at the upper left corner of their rectangle.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Label {
@@ -45,10 +50,21 @@ impl Labels {
         self.wanted.push(Wanted { text, at, tone });
     }
 
-    /// Words in the upper right corner.
-    pub fn corner(&mut self, words: &str, tone: Tone) {
+    /// Words that belong to a point: in one line where that is short, else one by one.
+    pub fn add_list(&mut self, words: Vec<String>, at: Point, tone: Tone) {
+        let joined = words.join(", ");
+        if width(&joined, self.text_size) <= 0.45 * self.surface.width {
+            self.add(joined, at, tone);
+        } else {
+            words.into_iter().for_each(|words| self.add(words, at, tone));
+        }
+    }
+
+    /// Words in an upper corner.
+    pub fn corner(&mut self, words: &str, left: bool, tone: Tone) {
         let bounds = self.room(words, (0.0, 0.0));
-        let bounds = Rect { x: self.surface.right() - bounds.width - 2.0, y: 2.0, ..bounds };
+        let x = if left { 2.0 } else { self.surface.right() - bounds.width - 2.0 };
+        let bounds = Rect { x, y: 2.0, ..bounds };
         self.put(words.to_owned(), bounds, tone);
     }
 
@@ -86,8 +102,15 @@ impl Labels {
             self.back(pen, &bounds);
             self.put(wanted.text, bounds, wanted.tone);
         }
+        let mut outside: Vec<&DrawnBox> = Vec::new();
         for (place, drawn) in boxes.iter().enumerate() {
-            self.name(drawn, boxes.get(place + 1..).unwrap_or_default());
+            if !self.name_inside(drawn, boxes.get(place + 1..).unwrap_or_default()) {
+                outside.push(drawn);
+            }
+        }
+        outside.sort_by(|a, b| b.mass.total_cmp(&a.mass));
+        for drawn in outside.into_iter().take(NAMED) {
+            self.name_outside(pen, drawn);
         }
         self.placed
     }
@@ -95,7 +118,8 @@ impl Labels {
     /// Paper behind words, so that they read over whatever is drawn there.
     fn back(&self, pen: &mut Pen, bounds: &Rect) {
         let Rect { x, y, .. } = *bounds;
-        let (right, bottom) = (bounds.right(), bounds.bottom());
+        // The room of a text is somewhat wider than most texts.
+        let (right, bottom) = (x + 0.92 * bounds.width, bounds.bottom());
         let points = vec![(x, y), (right, y), (right, bottom), (x, bottom)];
         pen.shapes.push(Shape { points, tone: Tone::Paper, strength: 0.82 });
     }
@@ -104,11 +128,11 @@ impl Labels {
     fn best(&self, wanted: &Wanted) -> Option<Rect> {
         let size = self.text_size;
         let room = self.room(&wanted.text, (0.0, 0.0));
-        let rows = -14..=14;
+        let rows = -18..=18;
         let candidates = rows.flat_map(|row| {
             let y = wanted.at.1 - room.height / 2.0 + row as f32 * 0.65 * size;
             let gap = 0.9 * size;
-            [0.0, 2.0, 4.5, 8.0, 12.0].into_iter().flat_map(move |away| {
+            [0.0, 2.0, 4.5, 8.0, 12.0, 17.0].into_iter().flat_map(move |away| {
                 let away = gap + away * size;
                 [
                     (wanted.at.0 + away, y),
@@ -135,11 +159,14 @@ impl Labels {
             .sum();
         let near = nearest(bounds, at);
         let away = (near.0 - at.0).hypot(near.1 - at.1) / self.text_size;
-        covered + 0.8 * away
+        let crossed = along(at, near)
+            .filter(|((x, y), _)| self.placed.iter().any(|label| label.bounds.holds(*x, *y)))
+            .count();
+        covered + 0.8 * away + 6.0 * crossed as f32
     }
 
     /// The name of a part inside its box, if it fits there and nothing drawn later covers it.
-    fn name(&mut self, drawn: &DrawnBox, over: &[DrawnBox]) {
+    fn name_inside(&mut self, drawn: &DrawnBox, over: &[DrawnBox]) -> bool {
         let bounds = self.room(&drawn.name, (0.0, 0.0));
         let x = drawn.room.x + (drawn.room.width - bounds.width) / 2.0;
         let y = drawn.room.y + (drawn.room.height - bounds.height) / 2.0;
@@ -148,9 +175,27 @@ impl Labels {
         let hidden = over.iter().any(|other| other.room.overlaps(&bounds));
         let crossed =
             self.marks.iter().any(|((x, y), weight)| *weight > 1.0 && bounds.holds(*x, *y));
-        if fits && !hidden && !crossed {
+        let free = fits && !hidden && !crossed && self.is_free(&bounds);
+        if free {
             self.put(drawn.name.clone(), bounds, Tone::Ink);
         }
+        free
+    }
+
+    /// The name of a part beside it with a line to it, if there is a clear place near by.
+    fn name_outside(&mut self, pen: &mut Pen, drawn: &DrawnBox) {
+        let room = drawn.room;
+        let at = (room.x + room.width / 2.0, room.y + 0.25 * room.height);
+        let wanted = Wanted { text: drawn.name.clone(), at, tone: Tone::Leader };
+        let Some(bounds) = self.best(&wanted) else { return };
+        if self.cost(&bounds, at) > CLEAR {
+            return;
+        }
+        let near = nearest(&bounds, at);
+        pen.line(at, near, 1.0, Tone::Leader);
+        pen.sector(at, 2.5, (0.0, 1.0), Tone::Leader);
+        self.marks.extend(along(at, near));
+        self.put(wanted.text, bounds, wanted.tone);
     }
 }
 

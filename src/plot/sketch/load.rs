@@ -4,7 +4,6 @@ use super::labels::Labels;
 use super::pen::Pen;
 use super::{Tone, View};
 use crate::quantity::catalogue::machine::{GROUND_FORCE, SLOPE_FORCE, WEIGHT};
-use crate::quantity::catalogue::pressure::GROUND_PRESSURE;
 use crate::quantity::{AnyId, Units, catalogue};
 use crate::study::Sketch;
 
@@ -92,37 +91,37 @@ fn diagram(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, scales: &Scales,
     }
     let light_end = if place > 0.0 { mean.0 } else { mean.1 };
     let word = if flat { "everywhere" } else { "mean" };
-    let mean_words = format!("{word} {}", show(GROUND_PRESSURE.any(), under.mean, units));
-    labels.add(mean_words, light_end, Tone::Ink);
+    let [mean_words, worst_words] = under.in_words(units);
+    labels.add(format!("{word} {mean_words}"), light_end, Tone::Ink);
     if !flat {
-        let worst_words = format!("worst {}", show(GROUND_PRESSURE.any(), worst, units));
-        labels.add(worst_words, at(pen, place, worst), Tone::Reaction);
+        labels.add(format!("worst {worst_words}"), at(pen, place, worst), Tone::Reaction);
     }
 }
 
-/// Strips across each track, as dark as the pressure there is high.
+/// Sheets over each track from the low end on, one where the pressure reaches each step, so that
+/// they lie the thicker the harder it presses.
 fn patches(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, units: &Units) {
-    const STRIPS: u16 = 24;
+    const SHEETS: u16 = 16;
+    const EACH: f32 = 0.08;
     let Some(under) = &sketch.underneath else { return };
-    let (worst, place) = under.worst();
-    let mut end = None;
+    let (worst, low_end) = under.worst();
+    let mut ends = None;
     for bearer in &sketch.bearers {
         let (Some(left), Some(width)) = (bearer.left, bearer.width) else { continue };
-        let long = bearer.contact / f64::from(STRIPS);
-        for strip in 0..STRIPS {
-            let from = bearer.forward - bearer.contact / 2.0 + f64::from(strip) * long;
-            let share = if worst > 0.0 { under.at(from + long / 2.0) / worst } else { 0.0 };
-            let corners = [(from, -0.5), (from + long, -0.5), (from + long, 0.5), (from, 0.5)];
-            let corners = corners.map(|(x, side)| pen.map.px([x, left + side * width, 0.0]));
-            pen.fill(corners.to_vec(), Tone::Pressure, 0.75 * share as f32);
+        let (right, left) = (left - width / 2.0, left + width / 2.0);
+        for sheet in 0..SHEETS {
+            let step = worst * (f64::from(sheet) + 0.5) / f64::from(SHEETS);
+            let to = under.reaches(step);
+            let corners = [(low_end, right), (to, right), (to, left), (low_end, left)];
+            let corners = corners.map(|(x, y)| pen.map.px([bearer.forward + x, y, 0.0]));
+            pen.fill(corners.to_vec(), Tone::Pressure, EACH);
         }
-        end = Some(pen.map.px([place, left - width / 2.0, 0.0]));
+        ends = Some((pen.map.px([low_end, right, 0.0]), pen.map.px([-low_end, right, 0.0])));
     }
-    if let Some(end) = end {
-        let words = format!("worst {}", show(GROUND_PRESSURE.any(), worst, units));
-        labels.add(words, end, Tone::Reaction);
-        let mean = format!("mean {}", show(GROUND_PRESSURE.any(), under.mean, units));
-        labels.add(mean, pen.map.px([-place, 0.0, 0.0]), Tone::Ink);
+    if let Some((low, light)) = ends {
+        let [mean, worst] = under.in_words(units);
+        labels.add(format!("worst {worst}"), low, Tone::Reaction);
+        labels.add(format!("mean {mean}"), light, Tone::Ink);
     }
 }
 
@@ -152,7 +151,7 @@ pub fn forces(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, scales: &Scal
     let from = (to.0 - long(force) * out.0, to.1 - long(force) * out.1);
     pen.arrow(from, to, force, Tone::Reaction);
     let words = format!("ground pushes {}", show(GROUND_FORCE.any(), force, units));
-    labels.add(words, middle(from, to), Tone::Reaction);
+    labels.add(words, from, Tone::Reaction);
     if side && sketch.slope_force != 0.0 {
         let (ahead, along) = (pen.map.ahead(), long(sketch.slope_force));
         let foot = (to.0 - 5.0 * out.0, to.1 - 5.0 * out.1);
@@ -192,7 +191,9 @@ pub fn cg(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, units: &Units) {
     pen.mark((at.0, at.1 - RADIUS), (at.0, at.1 + RADIUS), 4.0);
     let offset = sketch.offset_in_words(units).filter(|_| view != View::Rear);
     let height = sketch.height_in_words(units).filter(|_| view != View::Top);
-    for words in [offset, height].into_iter().flatten() {
-        labels.add(words, at, Tone::Ink);
+    let left = sketch.left_in_words(units).filter(|_| view != View::Side);
+    let words: Vec<String> = [offset, left, height].into_iter().flatten().collect();
+    if !words.is_empty() {
+        labels.add_list(words, at, Tone::Ink);
     }
 }

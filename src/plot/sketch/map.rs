@@ -45,7 +45,7 @@ impl Map {
         let across = span(flat().map(|(u, _)| u))?;
         let upright = span(flat().map(|(_, v)| v))?;
         let side = f64::from(1.5 * text_size);
-        let top = f64::from(1.8 * text_size);
+        let top = f64::from(2.6 * text_size);
         let bottom = f64::from(surface.height - under) - f64::from(0.6 * text_size);
         let room = ((f64::from(surface.width) - 2.0 * side).max(1.0), (bottom - top).max(1.0));
         let (wide, high) = (across.1 - across.0, upright.1 - upright.0);

@@ -58,8 +58,7 @@ impl Sketch {
             let found = gauge_of_parts(sheet, tally);
             if found.is_some() {
                 self.notes.push(
-                    "The gauge is taken from the places of the parts called track, wheel or ski."
-                        .to_owned(),
+                    "The gauge is taken from the parts called track, wheel or ski.".to_owned(),
                 );
             }
             found
@@ -107,7 +106,10 @@ impl Sketch {
             self.lack("contact length", true);
             return;
         };
-        self.notes.push("How high the tracks are is a rule of thumb.".to_owned());
+        self.notes.push(
+            "How high the tracks are is a rule of thumb, a quarter of their contact length."
+                .to_owned(),
+        );
         let width = length(values, TRACK_WIDTH);
         self.bearers.extend(abreast(count, gauge).into_iter().map(|left| Bearer {
             kind: BearerKind::Track,
@@ -214,16 +216,20 @@ fn named(values: &Values, name: &str) -> Option<f64> {
     values.si(entry.id).filter(|si| near(si) && *si > 1e-6)
 }
 
+/// Whether a part is running gear by its name.
+pub(super) fn is_gear(name: &str) -> bool {
+    let name = name.to_lowercase();
+    name.split(|letter: char| !letter.is_alphabetic())
+        .any(|word| ["track", "tracks", "wheel", "wheels", "ski", "skis"].contains(&word))
+}
+
 /// Twice the mean distance from the centre line of the parts that are named as running gear.
 fn gauge_of_parts(sheet: &Sheet, tally: &Tally) -> Option<f64> {
     let away: Vec<f64> = sheet
         .parts()
         .iter()
         .zip(&tally.parts.each)
-        .filter(|(part, _)| {
-            let name = part.name.to_lowercase();
-            ["track", "wheel", "ski"].iter().any(|word| name.contains(word))
-        })
+        .filter(|(part, _)| is_gear(&part.name))
         .filter_map(|(_, numbers)| numbers.at.map(|at| at[1].abs()))
         .filter(|left| near(left) && *left > 1e-6)
         .collect();

@@ -61,16 +61,20 @@ impl Underneath {
             .unwrap_or((0.0, 0.0))
     }
 
-    /// The pressure at a place, in pascals; zero outside the contact.
-    pub fn at(&self, place: f64) -> f64 {
-        self.profile.windows(2).find(|ends| (ends[0].0..=ends[1].0).contains(&place)).map_or(
-            0.0,
-            |ends| {
-                let ((from, low), (to, high)) = (ends[0], ends[1]);
-                let part = if to > from { (place - from) / (to - from) } else { 0.0 };
-                low + part * (high - low)
-            },
-        )
+    /// How far from the low end on the pressure is at least so many pascals: a place forward of the
+    /// middle, in metres. All the contact when the light end presses that hard as well.
+    pub fn reaches(&self, pascals: f64) -> f64 {
+        let low_end = self.worst().1;
+        let mut runs: Vec<_> = self.profile.windows(2).collect();
+        if low_end > 0.0 {
+            runs.reverse();
+        }
+        let crossed = runs.into_iter().find_map(|ends| {
+            let ((a, p), (b, q)) = (ends[0], ends[1]);
+            let crosses = p.min(q) < pascals && pascals <= p.max(q);
+            crosses.then(|| a + (b - a) * (pascals - p) / (q - p))
+        });
+        crossed.unwrap_or(-low_end)
     }
 
     /// The area of the diagram times its width, in newtons: the force it stands for.

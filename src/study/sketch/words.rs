@@ -1,6 +1,6 @@
 //! A sketch in words, for those who cannot see it and for those who want to be sure.
 
-use super::Sketch;
+use super::{Sketch, Underneath};
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, SLOPE};
 use crate::quantity::catalogue::pressure::GROUND_PRESSURE;
 use crate::quantity::{AnyId, Units, catalogue};
@@ -11,9 +11,18 @@ fn show(id: AnyId, si: f64, units: &Units) -> String {
         .map_or_else(String::new, |entry| units.show(entry, si).short().to_string())
 }
 
-/// A number of a quantity with its unit and all its figures.
-fn show_full(id: AnyId, si: f64, units: &Units) -> String {
-    catalogue::find(id.name()).map_or_else(String::new, |entry| units.show(entry, si).to_string())
+impl Underneath {
+    /// The mean and the worst pressure with one unit, so that they compare at a glance.
+    pub fn in_words(&self, units: &Units) -> [String; 2] {
+        let worst = self.worst().0;
+        let Some(entry) = catalogue::find(GROUND_PRESSURE.any().name()) else {
+            return Default::default();
+        };
+        let unit = units.unit_for(entry, worst).symbol;
+        [self.mean, worst].map(|si| {
+            units.show_in(entry, si, unit).unwrap_or_else(|_| units.show(entry, si)).to_string()
+        })
+    }
 }
 
 impl Sketch {
@@ -28,13 +37,14 @@ impl Sketch {
         }
         said.push('.');
         if let Some(under) = &self.underneath {
-            let mean = show_full(GROUND_PRESSURE.any(), under.mean, units);
+            let [mean, worst_words] = under.in_words(units);
             let (worst, place) = under.worst();
             if worst > under.mean * 1.001 {
                 let end = if place > 0.0 { "front" } else { "rear" };
-                let worst = show_full(GROUND_PRESSURE.any(), worst, units);
-                said +=
-                    &format!(" It presses with {mean} on average and {worst} at its {end} end.");
+
+                said += &format!(
+                    " It presses with {mean} on average and {worst_words} at its {end} end."
+                );
             } else {
                 said += &format!(" It presses with {mean}, the same from end to end.");
             }
@@ -64,6 +74,14 @@ impl Sketch {
         }
         let way = if forward > 0.0 { "ahead of" } else { "behind" };
         Some(format!("{} {way} the middle", show(BALANCE_OFFSET.any(), forward.abs(), units)))
+    }
+
+    /// How far the centre of gravity is from the centre line: `12 mm to the left`.
+    pub fn left_in_words(&self, units: &Units) -> Option<String> {
+        let left = self.cg?.left;
+        let way = if left > 0.0 { "left" } else { "right" };
+        (left.abs() >= 5e-5)
+            .then(|| format!("{} to the {way}", show(BALANCE_OFFSET.any(), left.abs(), units)))
     }
 
     /// How high the centre of gravity is: `90 mm up`.
