@@ -34,6 +34,7 @@ pub fn ground(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch) {
             };
             if let Some((a, b)) = clipped(pen.map.px(a), pen.map.px(b), &surface) {
                 pen.marked(a, b, 2.0, Tone::Ground);
+                labels.stay_on_side_of(a, b);
             }
         }
         View::Top => {
@@ -170,7 +171,7 @@ fn outline(pen: &mut Pen, outer: &[(f64, f64)], inner: &[(f64, f64)], tones: (To
     };
     let (outer, inner) = (px(outer), px(inner));
     for ends in outer.windows(2) {
-        pen.mark(ends[0], ends[1], 0.15);
+        pen.mark(ends[0], ends[1], 0.6);
     }
     pen.outlined(outer, inner, tones);
 }
@@ -193,7 +194,7 @@ fn block(
     };
     let (outer, inner) = (corners(0.0), corners(1.2 / pen.map.scale));
     for (place, corner) in outer.iter().enumerate() {
-        pen.mark(*corner, outer[(place + 1) % 4], 0.2);
+        pen.mark(*corner, outer[(place + 1) % 4], 0.6);
     }
     pen.outlined(outer.to_vec(), inner.to_vec(), tones);
 }

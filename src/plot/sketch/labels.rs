@@ -10,8 +10,10 @@ type Point = (f32, f32);
 
 /// How many parts are named beside their box.
 const NAMED: usize = 5;
+/// On a narrower surface there is no room for that, in pixels.
+const ROOMY: f32 = 420.0;
 /// What the place of a part's name may cost at most; see [`Labels::cost`].
-const CLEAR: f32 = 9.0;
+const CLEAR: f32 = 7.0;
 
 /// Words in their place. They start at the upper left corner of their rectangle.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,12 +39,21 @@ pub struct Labels {
     wanted: Vec<Wanted>,
     placed: Vec<Label>,
     marks: Vec<(Point, f32)>,
+    /// The line of the ground: words had better stay on the side of what they belong to.
+    ground: Option<(Point, Point)>,
 }
 
 impl Labels {
     /// No words yet.
     pub fn new(surface: Rect, text_size: f32) -> Self {
-        Self { surface, text_size, wanted: Vec::new(), placed: Vec::new(), marks: Vec::new() }
+        Self {
+            surface,
+            text_size,
+            wanted: Vec::new(),
+            placed: Vec::new(),
+            marks: Vec::new(),
+            ground: None,
+        }
     }
 
     /// Words that belong to a point.
@@ -53,7 +64,7 @@ impl Labels {
     /// Words that belong to a point: in one line where that is short, else one by one.
     pub fn add_list(&mut self, words: Vec<String>, at: Point, tone: Tone) {
         let joined = words.join(", ");
-        if width(&joined, self.text_size) <= 0.45 * self.surface.width {
+        if width(&joined, self.text_size) <= 0.55 * self.surface.width {
             self.add(joined, at, tone);
         } else {
             words.into_iter().for_each(|words| self.add(words, at, tone));
@@ -66,6 +77,11 @@ impl Labels {
         let x = if left { 2.0 } else { self.surface.right() - bounds.width - 2.0 };
         let bounds = Rect { x, y: 2.0, ..bounds };
         self.put(words.to_owned(), bounds, tone);
+    }
+
+    /// The line that words had better not cross.
+    pub fn stay_on_side_of(&mut self, a: Point, b: Point) {
+        self.ground = Some((a, b));
     }
 
     /// Points to leave free where there is a choice.
@@ -109,7 +125,8 @@ impl Labels {
             }
         }
         outside.sort_by(|a, b| b.mass.total_cmp(&a.mass));
-        for drawn in outside.into_iter().take(NAMED) {
+        let named = if self.surface.width < ROOMY { 0 } else { NAMED };
+        for drawn in outside.into_iter().take(named) {
             self.name_outside(pen, drawn);
         }
         self.placed
@@ -141,12 +158,17 @@ impl Labels {
                 ]
             })
         });
-        candidates
-            .map(|(x, y)| Rect { x, y, ..room })
-            .filter(|bounds| self.is_free(bounds))
-            .map(|bounds| (self.cost(&bounds, wanted.at), bounds))
-            .min_by(|a, b| a.0.total_cmp(&b.0))
-            .map(|(_, bounds)| bounds)
+        let mut best: Option<(f32, Rect)> = None;
+        for bounds in candidates.map(|(x, y)| Rect { x, y, ..room }) {
+            let least = best.map_or(f32::INFINITY, |(cost, _)| cost);
+            if self.distance(&bounds, wanted.at) < least && self.is_free(&bounds) {
+                let cost = self.cost(&bounds, wanted.at);
+                if cost < least {
+                    best = Some((cost, bounds));
+                }
+            }
+        }
+        best.map(|(_, bounds)| bounds)
     }
 
     /// What a place covers, and how far it is from what it belongs to, in text sizes.
@@ -158,11 +180,21 @@ impl Labels {
             .map(|(_, weight)| weight)
             .sum();
         let near = nearest(bounds, at);
-        let away = (near.0 - at.0).hypot(near.1 - at.1) / self.text_size;
         let crossed = along(at, near)
             .filter(|((x, y), _)| self.placed.iter().any(|label| label.bounds.holds(*x, *y)))
             .count();
-        covered + 0.8 * away + 6.0 * crossed as f32
+        covered + self.distance(bounds, at) + 6.0 * crossed as f32
+    }
+
+    /// What the way to a place costs: its length, and more if it leads through the ground.
+    fn distance(&self, bounds: &Rect, at: Point) -> f32 {
+        let near = nearest(bounds, at);
+        let away = (near.0 - at.0).hypot(near.1 - at.1) / self.text_size;
+        let middle = (bounds.x + bounds.width / 2.0, bounds.y + bounds.height / 2.0);
+        let above = |(x, y): Point| {
+            self.ground.map(|(a, b)| (b.0 - a.0) * (y - a.1) - (b.1 - a.1) * (x - a.0) <= 0.0)
+        };
+        0.8 * away + if above(middle) == above(at) { 0.0 } else { 8.0 }
     }
 
     /// The name of a part inside its box, if it fits there and nothing drawn later covers it.

@@ -37,7 +37,7 @@ impl Scales {
         let worst = sketch.underneath.as_ref().map_or(0.0, |under| under.worst().0);
         Self {
             force: if most > 0.0 { longest / most } else { 0.0 },
-            pressure: if worst > 0.0 { 0.62 * room / worst } else { 0.0 },
+            pressure: if worst > 0.0 { 0.66 * room / worst } else { 0.0 },
         }
     }
 }

@@ -23,7 +23,7 @@ pub fn under(view: View, show: Show, sketch: &Sketch, surface: &Rect, text_size:
     let force = show.weight && sketch.ground_force.is_some() && view != View::Top;
     match (view, pressure || force) {
         (View::Top, _) => 0.0,
-        (_, true) => 0.34 * surface.height,
+        (_, true) => (0.31 * surface.height).max(6.4 * text_size),
         (_, false) => 1.6 * text_size,
     }
 }

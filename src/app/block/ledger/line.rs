@@ -161,6 +161,10 @@ impl<'a> At<'a> {
         .into()
     }
 
+    fn is_wide(self) -> bool {
+        self.page.width >= ABREAST
+    }
+
     /// Name, mass and place side by side, or on a narrow page one under the other.
     fn beside(
         self,
@@ -168,8 +172,9 @@ impl<'a> At<'a> {
         weight: Element<'a, Message>,
         place: Element<'a, Message>,
     ) -> Element<'a, Message> {
-        let place = container(place).width(Length::Fixed(170.0));
-        if self.page.width >= ABREAST {
+        let width = if self.is_wide() { 170.0 } else { 136.0 };
+        let place = container(place).width(Length::Fixed(width));
+        if self.is_wide() {
             let name = container(name).width(Fill);
             row![name, weight, place].spacing(2.0 * UNIT).align_y(Center).into()
         } else {
@@ -201,7 +206,7 @@ impl<'a> At<'a> {
             .font(REGULAR)
             .size(size::LABEL)
             .padding([4, 8])
-            .width(Length::Fixed(92.0))
+            .width(Length::Fixed(if self.is_wide() { 92.0 } else { 80.0 }))
             .style(if wrong { theme::field_wrong } else { theme::field })
             .on_input(message.clone());
         let typed = message.clone();
@@ -236,6 +241,7 @@ impl<'a> At<'a> {
             || "?".to_owned(),
             |si| match si {
                 _ if si.abs() < 5e-5 => "middle".to_owned(),
+                _ if !self.is_wide() => show(BALANCE_OFFSET.any(), si, self.page),
                 _ => {
                     let way = if si > 0.0 { "ahead" } else { "back" };
                     format!("{} {way}", show(BALANCE_OFFSET.any(), si.abs(), self.page))
