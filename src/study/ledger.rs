@@ -1,7 +1,7 @@
 //! The ledger: the parts by mass, each with its share, and the next number when one is stepped.
 
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, MASS};
-use crate::quantity::{self, Entry, Id, Measure, Units, catalogue};
+use crate::quantity::{self, Entry, Id, Measure, Unit, Units, catalogue};
 use crate::sheet::{Sheet, Tally};
 
 /// How far a part is moved at a step, in metres, before it is fitted to the unit shown.
@@ -67,60 +67,86 @@ fn entry_of<Q: Measure>(id: Id<Q>) -> Option<&'static Entry> {
     catalogue::find(id.any().name())
 }
 
-/// The text of a part's mass one step up or down, its spread kept; nothing when it is no number or
-/// would fall below zero. A step is one in the second figure shown, or ten of them when coarse.
+/// The text of a part's mass one step up or down, its unit and its spread kept; nothing when it is
+/// no number or would fall below zero. A step is a round fiftieth of it, or ten of them when coarse.
 pub fn stepped_mass(text: &str, up: bool, coarse: bool, units: &Units) -> Option<String> {
-    let entry = entry_of(MASS)?;
-    let amount = quantity::parse(text, entry).ok()?;
-    let unit = units.unit_for(entry, amount.si);
-    let shown = unit.from_si(amount.si);
-    let size = if shown == 0.0 { 1.0 } else { 10f64.powf(shown.abs().log10().floor() - 1.0) };
-    let size = if coarse { 10.0 * size } else { size };
-    let next = on_grid(shown, size, up);
-    if next < 0.0 || next == shown {
-        return None;
-    }
-    Some(written(entry, unit.to_si(next), amount.spread, units))
+    let typed = Typed::read(text, entry_of(MASS)?, units)?;
+    let size = if typed.value == 0.0 { 1.0 } else { round_size(typed.value / 50.0) };
+    let next = typed.stepped(if coarse { 10.0 * size } else { size }, up);
+    (next >= 0.0 && next != typed.value).then(|| typed.written(next))
 }
 
 /// The text of a trial mass one step up or down, below zero where it takes away; nothing when it
-/// is no number. A step is about a hundredth of the mass of the build, or ten of them when coarse.
+/// is no number. A step is a round hundredth of the whole mass, or ten of them when coarse.
 pub fn stepped_trial(
     text: &str,
     (up, coarse): (bool, bool),
-    of: f64,
+    whole: f64,
     units: &Units,
 ) -> Option<String> {
-    let entry = entry_of(MASS)?;
-    let amount = quantity::parse(text, entry).ok()?;
-    let unit = units.unit_for(entry, amount.si);
-    let hundredth = unit.from_si(of / 100.0).abs();
-    let size = if hundredth > 0.0 { 10f64.powf(hundredth.log10().round()) } else { 1.0 };
-    let size = if coarse { 10.0 * size } else { size };
-    let next = on_grid(unit.from_si(amount.si), size, up);
-    let written = written(entry, unit.to_si(next), amount.spread, units);
-    Some(if next > 0.0 { format!("+{written}") } else { written })
+    let typed = Typed::read(text, entry_of(MASS)?, units)?;
+    let size = round_size(typed.unit.from_si(whole) / 100.0);
+    let next = typed.stepped(if coarse { 10.0 * size } else { size }, up);
+    let sign = if next > 0.0 { "+" } else { "" };
+    Some(format!("{sign}{}", typed.written(next)))
 }
 
-/// The text of a place one step forward or back, its spread kept; nothing when it is no number.
-/// A step is about a centimetre, round in the unit shown.
+/// The text of a place one step forward or back, its unit and its spread kept; nothing when it is
+/// no number. A step is about a centimetre, round in the unit.
 pub fn nudged(text: &str, forward: bool, units: &Units) -> Option<String> {
-    let entry = entry_of(BALANCE_OFFSET)?;
-    let amount = quantity::parse(text, entry).ok()?;
-    let unit = units.unit_for(entry, amount.si);
-    let size = 10f64.powf(unit.from_si(NUDGE).abs().log10().round());
-    let next = on_grid(unit.from_si(amount.si), size, forward);
-    Some(written(entry, unit.to_si(next), amount.spread, units))
+    let typed = Typed::read(text, entry_of(BALANCE_OFFSET)?, units)?;
+    let next = typed.stepped(round_size(typed.unit.from_si(NUDGE)), forward);
+    Some(typed.written(next))
 }
 
-/// The next number up or down on a grid of that size.
-fn on_grid(shown: f64, size: f64, up: bool) -> f64 {
-    (shown / size + if up { 1.0 } else { -1.0 }).round() * size + 0.0
+/// A number in the unit it was typed in, or where that is of the other set, in the unit shown.
+struct Typed {
+    value: f64,
+    spread: Option<f64>,
+    unit: &'static Unit,
 }
 
-fn written(entry: &Entry, si: f64, spread: Option<f64>, units: &Units) -> String {
-    match spread {
-        Some(spread) => units.show_spread(entry, si, spread),
-        None => quantity::field_text(entry, si, units),
+impl Typed {
+    fn read(text: &str, entry: &Entry, units: &Units) -> Option<Self> {
+        let amount = quantity::parse(text, entry).ok()?;
+        let symbol = text.trim_end().rsplit(|c: char| !c.is_alphabetic()).next()?;
+        let unit = quantity::units_of(entry)
+            .into_iter()
+            .find(|unit| unit.symbol == symbol && units.set.holds(unit))
+            .unwrap_or_else(|| units.unit_for(entry, amount.si));
+        let spread = amount.spread.map(|spread| unit.from_si(spread));
+        Some(Self { value: unit.from_si(amount.si), spread, unit })
     }
+
+    /// The next number up or down that is a multiple of the step.
+    fn stepped(&self, size: f64, up: bool) -> f64 {
+        let steps = self.value / size;
+        // A number that is on the grid but for its last digit counts as on it.
+        let next = if up { (steps + 1e-6).floor() + 1.0 } else { (steps - 1e-6).ceil() - 1.0 };
+        next * size
+    }
+
+    fn written(&self, value: f64) -> String {
+        let spread =
+            self.spread.map_or_else(String::new, |spread| format!(" ± {}", digits(spread)));
+        format!("{}{spread} {}", digits(value), self.unit.symbol)
+    }
+}
+
+/// The number of the row 1, 2, 5, 10, 20 and so on that is nearest to a size, by ratio.
+fn round_size(size: f64) -> f64 {
+    let power = 10f64.powf(size.abs().max(1e-9).log10().floor());
+    let lead = size.abs() / power;
+    let lead = [1.0, 2.0, 5.0, 10.0]
+        .into_iter()
+        .min_by(|a: &f64, b: &f64| (lead / a).ln().abs().total_cmp(&(lead / b).ln().abs()))
+        .unwrap_or(1.0);
+    lead * power
+}
+
+/// A number to seven places behind the point, without zeros at its end.
+fn digits(value: f64) -> String {
+    let text = format!("{:.7}", value + 0.0);
+    let text = text.trim_end_matches('0').trim_end_matches('.');
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
 }

@@ -9,6 +9,7 @@
 mod arguments;
 mod commands;
 mod imports;
+mod ledger;
 mod lesson_problems;
 mod lesson_shipped;
 mod lesson_text;
@@ -21,6 +22,7 @@ mod sheet_edit;
 mod sheet_file;
 mod sheet_history;
 mod sheet_sums;
+mod sketch;
 mod study;
 mod units;
 mod working;

@@ -137,6 +137,13 @@ pub fn forces(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, scales: &Scal
     {
         let from = pen.map.px([cg.forward, cg.left, up]);
         let to = (from.0, from.1 + long(weight));
+        // The plumb line goes on to where the load bears down.
+        if let Some(load) = sketch.load.filter(|_| side) {
+            let foot = pen.map.px([load, 0.0, 0.0]);
+            if foot.1 > to.1 {
+                pen.dashes(to, foot, 1.0, Tone::Weight);
+            }
+        }
         pen.arrow(from, to, weight, Tone::Weight);
         let words = format!("weight {}", show(WEIGHT.any(), weight, units));
         labels.add(words, middle(from, to), Tone::Weight);
