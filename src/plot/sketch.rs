@@ -80,6 +80,8 @@ pub enum Tone {
     Paper,
     /// Where it would tip.
     Tip,
+    /// A companion laid over.
+    Ghost,
 }
 
 /// A filled polygon in pixels, x to the right and y down.
@@ -136,6 +138,12 @@ pub fn draw(
     }
     if show.weight {
         load::forces(&mut pen, &mut labels, sketch, &scales, units);
+    }
+    if let Some(ghost) = &sketch.ghost {
+        gear::ghost(&mut pen, &mut labels, ghost);
+        if show.cg {
+            load::ghost_cg(&mut pen, ghost);
+        }
     }
     if show.cg {
         load::cg(&mut pen, &mut labels, sketch, units);

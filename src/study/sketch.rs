@@ -87,6 +87,8 @@ pub struct Sketch {
     pub underneath: Option<Underneath>,
     /// The pressure under the low end in pascals, as the rules find it.
     pub worst: Option<f64>,
+    /// A companion to lay over it, outlines and centre of gravity alone.
+    pub ghost: Option<Box<Self>>,
     /// What is lacking to draw the rest.
     pub lacks: Vec<Lacking>,
     /// What is drawn by rule of thumb, in sentences.
@@ -108,6 +110,7 @@ impl Sketch {
             load: values.si(PRESSURE_OFFSET).filter(near),
             underneath: Underneath::of(values),
             worst: values.si(LOW_END_PRESSURE),
+            ghost: None,
             lacks: Vec::new(),
             notes: Vec::new(),
         };
@@ -125,6 +128,12 @@ impl Sketch {
             sketch.lack("mass", true);
         }
         sketch
+    }
+
+    /// The same with a companion laid over it, on the same ground.
+    pub fn with_ghost(mut self, companion: Self) -> Self {
+        self.ghost = Some(Box::new(companion));
+        self
     }
 
     fn lack(&mut self, what: &str, side: bool) {

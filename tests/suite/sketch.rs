@@ -178,6 +178,7 @@ proptest! {
         height in 120.0..500.0f32,
     ) {
         let (sketch, _) = sketch_of(&text);
+        let sketch = sketch.with_ghost(demo_of("peat-barrow").0);
         for view in [View::Side, View::Top, View::Rear] {
             let how = (view, Show::ALL);
             let drawing = draw(&sketch, how, &Units::default(), (width, height), 14.0);
@@ -275,6 +276,20 @@ fn a_picture_for_paper_stands_alone() {
     if let Ok(path) = std::env::var("HEFTWISE_LOOK") {
         std::fs::write(path, picture).unwrap();
     }
+}
+
+#[test]
+fn a_companion_is_laid_over() {
+    let (alone, _) = demo_of("sandpiper");
+    let both = alone.clone().with_ghost(demo_of("bullock").0);
+    let (before, after) = (drawn(&alone, View::Side), drawn(&both, View::Side));
+    // Bullock is longer, so that both fit Sandpiper is drawn smaller.
+    assert!(after.scale < before.scale);
+    assert!(after.shapes.iter().any(|shape| shape.tone == Tone::Ghost));
+    assert!(after.labels.iter().any(|label| label.text == "Bullock"));
+    assert_eq!(before.arrows.len(), after.arrows.len());
+    let words = both.in_words(&Units::default());
+    assert!(words.contains("Laid over it: Bullock stands level"), "{words}");
 }
 
 #[test]

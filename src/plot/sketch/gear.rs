@@ -41,7 +41,7 @@ pub fn ground(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch) {
             if let Some((a, b)) =
                 clipped(pen.map.px([-far, 0.0, 0.0]), pen.map.px([far, 0.0, 0.0]), &surface)
             {
-                pen.dashes(a, b, 1.0, Tone::Leader);
+                pen.dashes(&[a, b], 1.0, Tone::Leader);
             }
         }
     }
@@ -87,116 +87,118 @@ fn tip_axes(pen: &mut Pen, sketch: &Sketch) {
 
 /// Tracks, wheels and skis.
 pub fn bearers(pen: &mut Pen, sketch: &Sketch) {
+    let edge = 4.5 / pen.map.scale;
+    let tones = (Tone::GearEdge, Tone::Gear);
     for bearer in &sketch.bearers {
-        match pen.map.view {
-            View::Side => from_the_side(pen, bearer),
-            View::Top => {
-                let (Some(left), Some(width)) = (bearer.left, bearer.width) else { continue };
-                let (ahead, behind) = overhang(bearer);
-                let long = (bearer.forward - behind, bearer.forward + ahead);
-                let wide = (left - width / 2.0, left + width / 2.0);
-                block(pen, (long, wide), |x, y| [x, y, 0.0], (Tone::GearEdge, Tone::Gear));
+        let Some(outer) = outline(pen, bearer, 0.0) else { continue };
+        for ends in outer.windows(2) {
+            pen.mark(ends[0], ends[1], 0.6);
+        }
+        match (pen.map.view, bearer.kind) {
+            (View::Side, BearerKind::Ski) => pen.fill(outer, Tone::GearEdge, 1.0),
+            (View::Side, _) => {
+                let inner = outline(pen, bearer, edge).unwrap_or_default();
+                pen.outlined(outer, inner, tones);
             }
-            View::Rear => {
-                let (Some(left), Some(width)) = (bearer.left, bearer.width) else { continue };
-                let wide = (left - width / 2.0, left + width / 2.0);
-                let tones = (Tone::GearEdge, Tone::Gear);
-                block(pen, (wide, (0.0, bearer.height)), |y, z| [0.0, y, z], tones);
+            _ => {
+                let inner = outline(pen, bearer, edge / 3.0).unwrap_or_default();
+                pen.outlined(outer, inner, tones);
             }
+        }
+        if pen.map.view == View::Side && bearer.kind == BearerKind::Wheel {
+            let hub = outline(pen, bearer, 0.35 * (bearer.height + bearer.squash));
+            pen.fill(hub.unwrap_or_default(), Tone::GearEdge, 1.0);
         }
     }
 }
 
-fn from_the_side(pen: &mut Pen, bearer: &Bearer) {
-    let edge = 1.5 / pen.map.scale;
-    let tones = (Tone::GearEdge, Tone::Gear);
+/// The companion's running gear as a dashed outline, and its name.
+pub fn ghost(pen: &mut Pen, labels: &mut Labels, ghost: &Sketch) {
+    let mut highest: Option<Point> = None;
+    for bearer in &ghost.bearers {
+        let Some(mut outline) = outline(pen, bearer, 0.0) else { continue };
+        outline.extend(outline.first().copied());
+        let top = outline.iter().copied().min_by(|a, b| a.1.total_cmp(&b.1));
+        highest = match (highest, top) {
+            (Some(a), Some(b)) => Some(if b.1 < a.1 { b } else { a }),
+            (a, b) => a.or(b),
+        };
+        pen.dashes(&outline, 1.6, Tone::Ghost);
+    }
+    if let Some(highest) = highest {
+        labels.add(ghost.name.clone(), highest, Tone::Ghost);
+    }
+}
+
+/// The outline of a bearer so many metres within its edge; nothing where its place or its width is
+/// not known.
+fn outline(pen: &Pen, bearer: &Bearer, inset: f64) -> Option<Vec<Point>> {
+    if pen.map.view == View::Side {
+        let profile = profile(bearer, inset);
+        return Some(profile.into_iter().map(|(x, z)| pen.map.px([x, 0.0, z])).collect());
+    }
+    let (left, width) = (bearer.left?, bearer.width?);
+    let wide = shrunk((left - width / 2.0, left + width / 2.0), inset);
+    let (ahead, behind) = overhang(bearer);
+    let long = shrunk((bearer.forward - behind, bearer.forward + ahead), inset);
+    let high = shrunk((0.0, bearer.height), inset);
+    let corners = match pen.map.view {
+        View::Rear => rectangle(wide, high).map(|(y, z)| [0.0, y, z]),
+        _ => rectangle(long, wide).map(|(x, y)| [x, y, 0.0]),
+    };
+    Some(corners.map(|place| pen.map.px(place)).to_vec())
+}
+
+/// The outline of a bearer from the side: metres forward and up.
+fn profile(bearer: &Bearer, inset: f64) -> Vec<(f64, f64)> {
+    let half = bearer.contact / 2.0;
     match bearer.kind {
         BearerKind::Track => {
-            let belt = |inset: f64| {
-                let radius = (bearer.height / 2.0 - inset).max(0.0);
-                let half = bearer.contact / 2.0;
-                let end = |at: f64, from: f64| {
-                    (0..=12).map(move |step| {
-                        let angle = from + PI * f64::from(step) / 12.0;
-                        (
-                            bearer.forward + at + radius * angle.cos(),
-                            bearer.height / 2.0 + radius * angle.sin(),
-                        )
-                    })
-                };
-                end(half, -PI / 2.0).chain(end(-half, PI / 2.0)).collect::<Vec<_>>()
+            let middle = bearer.height / 2.0;
+            let radius = (middle - inset).max(0.0);
+            let end = |at: f64, from: f64| {
+                (0..=12).map(move |step| {
+                    let angle = from + PI * f64::from(step) / 12.0;
+                    (bearer.forward + at + radius * angle.cos(), middle + radius * angle.sin())
+                })
             };
-            let (outer, inner) = (belt(0.0), belt(3.0 * edge));
-            outline(pen, &outer, &inner, tones);
+            end(half, -PI / 2.0).chain(end(-half, PI / 2.0)).collect()
         }
         BearerKind::Wheel => {
             let radius = (bearer.height + bearer.squash) / 2.0;
             let middle = bearer.height - radius;
-            let rim = |inset: f64| {
-                (0..48)
-                    .map(|step| {
-                        let angle = 2.0 * PI * f64::from(step) / 48.0;
-                        let reach = (radius - inset).max(0.0);
-                        let up = middle + reach * angle.sin();
-                        (bearer.forward + reach * angle.cos(), up.max(inset))
-                    })
-                    .collect::<Vec<_>>()
-            };
-            let (outer, inner, hub) = (rim(0.0), rim(3.0 * edge), rim(0.7 * radius));
-            outline(pen, &outer, &inner, tones);
-            let hub = hub.iter().map(|(x, z)| pen.map.px([*x, 0.0, *z])).collect();
-            pen.fill(hub, Tone::GearEdge, 1.0);
+            let reach = (radius - inset).max(0.0);
+            let rim = (0..48).map(|step| 2.0 * PI * f64::from(step) / 48.0);
+            rim.map(|angle| {
+                // The ground cuts off what the tyre is squashed by.
+                let up = (middle + reach * angle.sin()).max(inset.min(middle));
+                (bearer.forward + reach * angle.cos(), up)
+            })
+            .collect()
         }
         BearerKind::Ski => {
-            let (half, high) = (bearer.contact / 2.0, bearer.height);
             let nose = bearer.forward + half + 0.15 * bearer.contact;
             let thick = 0.02 * bearer.contact;
-            let points = [
+            vec![
                 (bearer.forward - half, 0.0),
                 (bearer.forward + half, 0.0),
-                (nose, high - thick),
-                (nose, high),
+                (nose, bearer.height - thick),
+                (nose, bearer.height),
                 (bearer.forward + half, thick),
                 (bearer.forward - half, thick),
-            ];
-            let points = points.iter().map(|(x, z)| pen.map.px([*x, 0.0, *z])).collect();
-            pen.fill(points, Tone::GearEdge, 1.0);
+            ]
         }
     }
 }
 
-fn outline(pen: &mut Pen, outer: &[(f64, f64)], inner: &[(f64, f64)], tones: (Tone, Tone)) {
-    let px = |points: &[(f64, f64)]| -> Vec<Point> {
-        points.iter().map(|(x, z)| pen.map.px([*x, 0.0, *z])).collect()
-    };
-    let (outer, inner) = (px(outer), px(inner));
-    for ends in outer.windows(2) {
-        pen.mark(ends[0], ends[1], 0.6);
-    }
-    pen.outlined(outer, inner, tones);
+/// A stretch made shorter at both ends.
+fn shrunk((low, high): (f64, f64), inset: f64) -> (f64, f64) {
+    let inset = inset.min((high - low) / 2.0);
+    (low + inset, high - inset)
 }
 
-/// A rectangle with an outline one and a half pixels wide.
-fn block(
-    pen: &mut Pen,
-    (one, other): ((f64, f64), (f64, f64)),
-    place: impl Fn(f64, f64) -> [f64; 3],
-    tones: (Tone, Tone),
-) {
-    let corners = |inset: f64| {
-        let shrunk = |(low, high): (f64, f64)| {
-            let inset = inset.min((high - low) / 2.0);
-            (low + inset, high - inset)
-        };
-        let (one, other) = (shrunk(one), shrunk(other));
-        [(one.0, other.0), (one.1, other.0), (one.1, other.1), (one.0, other.1)]
-            .map(|(a, b)| pen.map.px(place(a, b)))
-    };
-    let (outer, inner) = (corners(0.0), corners(1.2 / pen.map.scale));
-    for (place, corner) in outer.iter().enumerate() {
-        pen.mark(*corner, outer[(place + 1) % 4], 0.6);
-    }
-    pen.outlined(outer.to_vec(), inner.to_vec(), tones);
+fn rectangle(one: (f64, f64), other: (f64, f64)) -> [(f64, f64); 4] {
+    [(one.0, other.0), (one.1, other.0), (one.1, other.1), (one.0, other.1)]
 }
 
 /// The parts, the farthest from the eye first.
@@ -222,8 +224,7 @@ fn drawn(pen: &mut Pen, part: &PartBox) -> DrawnBox {
         View::Top => ((side(0), side(1)), |x, y| [x, y, 0.0]),
         View::Rear => ((side(1), side(2)), |y, z| [0.0, y, z]),
     };
-    let corners = [(one.0, other.0), (one.1, other.0), (one.1, other.1), (one.0, other.1)]
-        .map(|(a, b)| pen.map.px(place(a, b)));
+    let corners = rectangle(one, other).map(|(a, b)| pen.map.px(place(a, b)));
     // What lies behind shows through a little.
     pen.fill(corners.to_vec(), inside, 0.72);
     for (place, corner) in corners.iter().enumerate() {

@@ -1,7 +1,7 @@
 //! Weight, the force of the ground, the pressure under the tracks, and the centre of gravity.
 
 use super::labels::Labels;
-use super::pen::Pen;
+use super::pen::{Pen, clipped};
 use super::{Tone, View};
 use crate::quantity::catalogue::machine::{GROUND_FORCE, SLOPE_FORCE, WEIGHT};
 use crate::quantity::{AnyId, Units, catalogue};
@@ -86,7 +86,7 @@ fn diagram(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, scales: &Scales,
     let flat = worst <= under.mean * 1.001;
     let mean = (at(pen, tail.0, under.mean), at(pen, nose.0, under.mean));
     if !flat {
-        pen.dashes(mean.0, mean.1, 1.5, Tone::Ink);
+        pen.dashes(&[mean.0, mean.1], 1.5, Tone::Ink);
         pen.mark(mean.0, mean.1, 1.0);
     }
     let light_end = if place > 0.0 { mean.0 } else { mean.1 };
@@ -140,8 +140,9 @@ pub fn forces(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, scales: &Scal
         // The plumb line goes on to where the load bears down.
         if let Some(load) = sketch.load.filter(|_| side) {
             let foot = pen.map.px([load, 0.0, 0.0]);
-            if foot.1 > to.1 {
-                pen.dashes(to, foot, 1.0, Tone::Weight);
+            let plumb = (foot.1 > to.1).then(|| clipped(to, foot, &pen.surface)).flatten();
+            if let Some((head, foot)) = plumb {
+                pen.dashes(&[head, foot], 1.0, Tone::Weight);
             }
         }
         pen.arrow(from, to, weight, Tone::Weight);
@@ -189,7 +190,7 @@ pub fn cg(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, units: &Units) {
         View::Side | View::Rear => (pen.map.px([0.0; 3]), pen.map.px([0.0, 0.0, up])),
         View::Top => (pen.map.px([0.0; 3]), pen.map.px([cg.forward, 0.0, 0.0])),
     };
-    pen.dashes(middle.0, middle.1, 1.0, Tone::Ink);
+    pen.dashes(&[middle.0, middle.1], 1.0, Tone::Ink);
     pen.sector(at, RADIUS + 1.5, (0.0, 1.0), Tone::Paper);
     pen.sector(at, RADIUS, (0.0, 1.0), Tone::Ink);
     pen.sector(at, RADIUS - 1.5, (0.25, 0.5), Tone::Paper);
@@ -202,5 +203,17 @@ pub fn cg(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch, units: &Units) {
     let words: Vec<String> = [offset, left, height].into_iter().flatten().collect();
     if !words.is_empty() {
         labels.add_list(words, at, Tone::Ink);
+    }
+}
+
+/// The companion's centre of gravity, as a ring.
+pub fn ghost_cg(pen: &mut Pen, ghost: &Sketch) {
+    let place = ghost.cg.and_then(|cg| match pen.map.view {
+        View::Top => Some([cg.forward, cg.left, 0.0]),
+        _ => cg.up.map(|up| [cg.forward, cg.left, up]),
+    });
+    if let Some(at) = place.map(|place| pen.map.px(place)) {
+        pen.sector(at, 7.0, (0.0, 1.0), Tone::Ghost);
+        pen.sector(at, 4.5, (0.0, 1.0), Tone::Paper);
     }
 }

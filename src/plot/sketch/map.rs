@@ -100,27 +100,40 @@ pub fn overhang(bearer: &Bearer) -> (f64, f64) {
 
 /// Every corner of what is drawn, in metres.
 fn reach(sketch: &Sketch, show: Show) -> Vec<[f64; 3]> {
-    let mut places = Vec::new();
-    for bearer in &sketch.bearers {
-        let (ahead, behind) = overhang(bearer);
-        let half = bearer.width.unwrap_or(0.0) / 2.0;
-        let left = bearer.left.unwrap_or(0.0);
-        places.extend(corners(
-            (bearer.forward - behind, bearer.forward + ahead),
-            (left - half, left + half),
-            (0.0, bearer.height),
-        ));
-    }
+    let mut places = gear(sketch);
     for part in sketch.boxes.iter().filter(|_| show.parts) {
         let side = |axis: usize| {
             (part.at[axis] - part.size[axis] / 2.0, part.at[axis] + part.size[axis] / 2.0)
         };
         places.extend(corners(side(0), side(1), side(2)));
     }
-    if let Some(cg) = sketch.cg.filter(|_| show.cg && !places.is_empty()) {
-        places.push([cg.forward, cg.left, cg.up.unwrap_or(0.0)]);
+    if places.is_empty() {
+        return places;
     }
+    let ghost = sketch.ghost.as_deref();
+    places.extend(ghost.into_iter().flat_map(gear));
+    let marked = [Some(sketch), ghost].into_iter().flatten().filter_map(|sketch| sketch.cg);
+    places.extend(
+        marked
+            .filter(|_| show.cg || show.weight)
+            .map(|cg| [cg.forward, cg.left, cg.up.unwrap_or(0.0)]),
+    );
     places
+}
+
+/// Every corner of the running gear, in metres.
+fn gear(sketch: &Sketch) -> Vec<[f64; 3]> {
+    let each = sketch.bearers.iter().flat_map(|bearer| {
+        let (ahead, behind) = overhang(bearer);
+        let half = bearer.width.unwrap_or(0.0) / 2.0;
+        let left = bearer.left.unwrap_or(0.0);
+        corners(
+            (bearer.forward - behind, bearer.forward + ahead),
+            (left - half, left + half),
+            (0.0, bearer.height),
+        )
+    });
+    each.collect()
 }
 
 fn corners(x: (f64, f64), y: (f64, f64), z: (f64, f64)) -> impl Iterator<Item = [f64; 3]> {

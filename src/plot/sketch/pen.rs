@@ -5,6 +5,7 @@ use std::f32::consts::TAU;
 use super::load::Arrow;
 use super::map::Map;
 use super::{Shape, Tone};
+use crate::plot::draw::dashes::dashes;
 use crate::plot::layout::Rect;
 
 type Point = (f32, f32);
@@ -54,19 +55,12 @@ impl Pen {
         self.mark(a, b, 3.0);
     }
 
-    /// A dashed line.
-    pub fn dashes(&mut self, a: Point, b: Point, width: f32, tone: Tone) {
-        const DASH: f32 = 5.0;
-        const GAP: f32 = 4.0;
-        let long = (b.0 - a.0).hypot(b.1 - a.1);
-        let at = |along: f32| {
-            let part = (along / long).min(1.0);
-            (a.0 + part * (b.0 - a.0), a.1 + part * (b.1 - a.1))
-        };
-        let count = (long / (DASH + GAP)).ceil().clamp(0.0, 500.0) as u16;
-        for dash in 0..count {
-            let from = f32::from(dash) * (DASH + GAP);
-            self.line(at(from), at(from + DASH), width, tone);
+    /// A dashed line from point to point.
+    pub fn dashes(&mut self, points: &[Point], width: f32, tone: Tone) {
+        for dash in dashes(points, &[5.0, 4.0]) {
+            for ends in dash.windows(2) {
+                self.line(ends[0], ends[1], width, tone);
+            }
         }
     }
 

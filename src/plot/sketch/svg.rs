@@ -68,7 +68,7 @@ fn colour(tone: Tone) -> Rgb {
         Tone::PartEdge | Tone::Leader => (110, 110, 110),
         Tone::Ground => (60, 60, 60),
         Tone::Trial => (250, 235, 215),
-        Tone::Tip => (213, 94, 0),
+        Tone::Tip | Tone::Ghost => (213, 94, 0),
         Tone::Pressure | Tone::Reaction => (0, 114, 178),
         Tone::Weight | Tone::Ink => (26, 26, 26),
     }

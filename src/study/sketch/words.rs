@@ -28,6 +28,14 @@ impl Underneath {
 impl Sketch {
     /// The sketch in a sentence or three.
     pub fn in_words(&self, units: &Units) -> String {
+        let own = self.own_words(units);
+        match &self.ghost {
+            Some(ghost) => format!("{own} Laid over it: {}", ghost.own_words(units)),
+            None => own,
+        }
+    }
+
+    fn own_words(&self, units: &Units) -> String {
         let mut said = format!("{} {}", self.name, self.standing(units));
         if let Some(offset) = self.offset_in_words(units) {
             said += &format!("; its centre of gravity is {offset}");

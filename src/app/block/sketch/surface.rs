@@ -77,7 +77,7 @@ fn colour(tone: Tone, ink: &Ink) -> Color {
         Tone::Pressure | Tone::Reaction => ink.yours,
         Tone::Weight | Tone::Ink => ink.text,
         Tone::Paper => ink.panel,
-        Tone::Tip => ink.limit,
+        Tone::Tip | Tone::Ghost => ink.limit,
     }
 }
 
