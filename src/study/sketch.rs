@@ -62,6 +62,26 @@ pub struct Lacking {
     pub side: bool,
 }
 
+/// Something drawn by rule of thumb.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Note {
+    /// What, in a sentence.
+    pub words: &'static str,
+    /// What of the sketch it is about.
+    pub about: About,
+}
+
+/// What of a sketch a note is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum About {
+    /// Running gear, in every view.
+    Gear,
+    /// Places across the machine, which the view from the side does not show.
+    Across,
+    /// Parts.
+    Parts,
+}
+
 /// The machine in metres, newtons and pascals; every number finite.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Sketch {
@@ -91,8 +111,8 @@ pub struct Sketch {
     pub ghost: Option<Box<Self>>,
     /// What is lacking to draw the rest.
     pub lacks: Vec<Lacking>,
-    /// What is drawn by rule of thumb, in sentences.
-    pub notes: Vec<String>,
+    /// What is drawn by rule of thumb.
+    pub notes: Vec<Note>,
 }
 
 impl Sketch {
@@ -118,10 +138,10 @@ impl Sketch {
         sketch.boxes = boxes(sheet, tally, !sketch.bearers.is_empty());
         sketch.balance(tally, values);
         if !sketch.boxes.is_empty() {
-            sketch.notes.push(
+            sketch.note(
+                About::Parts,
                 "Parts are drawn as boxes as dense as water: their places are true, their shapes \
-                 are a rule of thumb."
-                    .to_owned(),
+                 are a rule of thumb.",
             );
         }
         if sketch.weight.is_none() {
@@ -134,6 +154,10 @@ impl Sketch {
     pub fn with_ghost(mut self, companion: Self) -> Self {
         self.ghost = Some(Box::new(companion));
         self
+    }
+
+    fn note(&mut self, about: About, words: &'static str) {
+        self.notes.push(Note { words, about });
     }
 
     fn lack(&mut self, what: &str, side: bool) {
@@ -152,8 +176,9 @@ impl Sketch {
                 let left = tally.cg.map(|cg| cg[1]).filter(near);
                 self.cg = Some(Cg { forward, left: left.unwrap_or(0.0), up });
                 if left.is_none() {
-                    self.notes.push(
-                        "The centre of gravity is taken to be on the centre line.".to_owned(),
+                    self.note(
+                        About::Across,
+                        "The centre of gravity is taken to be on the centre line.",
                     );
                 }
             }

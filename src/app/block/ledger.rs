@@ -74,8 +74,10 @@ pub fn view<'a>(asked: &'a Asked, line: usize, page: Page<'a>) -> Element<'a, Me
         })
         .map(|(row, part)| ledger.part(row, part));
     let out_of_order = asked.sort == LedgerSort::Mass && state.order != state.ledger.by_mass();
-    let again = pressable(Kind::Word, text("Heaviest first again").size(size::LABEL))
-        .on_press_maybe(out_of_order.then_some(Message::Sort(line)));
+    let again = out_of_order.then(|| {
+        pressable(Kind::Word, text("Heaviest first again").size(size::LABEL))
+            .on_press(Message::Sort(line))
+    });
     frame(
         title,
         column![

@@ -31,7 +31,6 @@ pub struct State {
 struct Drawn {
     sketch: Sketch,
     words: String,
-    notes: String,
     cache: Cache,
     revision: u64,
     units: Units,
@@ -70,7 +69,6 @@ impl State {
         let sketch = Sketch::of(&name, desk.sheet(), &desk.tally, &desk.outcome.values);
         self.drawn = Some(Drawn {
             words: unbroken(&sketch.in_words(&settings.units)).into_owned(),
-            notes: sketch.notes.join(" "),
             sketch,
             cache: Cache::new(),
             revision: desk.revision(),
@@ -139,7 +137,8 @@ pub fn picture<'a, Message: Clone + 'a>(
         cache: &drawn.cache,
         how: (view, show),
     };
-    let notes = text(drawn.notes.as_str()).size(size::SMALL).style(theme::soft).width(Fill);
+    let notes = drawn.sketch.notes_in_words(view == View::Side, show.parts);
+    let notes = text(notes).size(size::SMALL).style(theme::soft).width(Fill);
     column![
         Row::with_children(ways).spacing(UNIT / 2.0).width(Fill).wrap(),
         canvas(surface).width(Fill).height(Length::Fixed(height)),

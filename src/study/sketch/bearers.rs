@@ -1,6 +1,6 @@
 //! What carries the machine: tracks, wheels and skis, each in its place.
 
-use super::{Sketch, near};
+use super::{About, Sketch, near};
 use crate::quantity::catalogue;
 use crate::quantity::catalogue::running_gear::*;
 use crate::quantity::{Id, Ratio};
@@ -57,8 +57,9 @@ impl Sketch {
         let gauge = named(values, "gauge").or_else(|| {
             let found = gauge_of_parts(sheet, tally);
             if found.is_some() {
-                self.notes.push(
-                    "The gauge is taken from the parts called track, wheel or ski.".to_owned(),
+                self.note(
+                    About::Across,
+                    "The gauge is taken from the parts called track, wheel or ski.",
                 );
             }
             found
@@ -93,7 +94,7 @@ impl Sketch {
     fn count(&mut self, values: &Values, id: Id<Ratio>) -> usize {
         let said = values.si(id).unwrap_or(0.0).round().max(0.0);
         if said > MOST as f64 {
-            self.notes.push(format!("Only {MOST} of a kind are drawn."));
+            self.note(About::Gear, "Only twelve of a kind are drawn.");
         }
         said.min(MOST as f64) as usize
     }
@@ -106,9 +107,9 @@ impl Sketch {
             self.lack("contact length", true);
             return;
         };
-        self.notes.push(
-            "How high the tracks are is a rule of thumb, a quarter of their contact length."
-                .to_owned(),
+        self.note(
+            About::Gear,
+            "How high the tracks are is a rule of thumb, a quarter of their contact length.",
         );
         let width = length(values, TRACK_WIDTH);
         self.bearers.extend(abreast(count, gauge).into_iter().map(|left| Bearer {
@@ -145,7 +146,7 @@ impl Sketch {
             return;
         }
         if axles > 2 {
-            self.notes.push("The axles are drawn evenly spaced.".to_owned());
+            self.note(About::Gear, "The axles are drawn evenly spaced.");
         }
         let squash = values.si(WHEEL_SQUASH).unwrap_or(0.0).clamp(0.0, diameter / 2.0);
         let wheel = |forward, left| Bearer {

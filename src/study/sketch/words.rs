@@ -1,6 +1,6 @@
 //! A sketch in words, for those who cannot see it and for those who want to be sure.
 
-use super::{Sketch, Underneath};
+use super::{About, Sketch, Underneath};
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, SLOPE};
 use crate::quantity::catalogue::pressure::GROUND_PRESSURE;
 use crate::quantity::{AnyId, Units, catalogue};
@@ -112,6 +112,16 @@ impl Sketch {
             format!("the {} and the {last}", before.join(", the "))
         };
         Some(format!("To draw the rest, give {list}."))
+    }
+
+    /// What is drawn by rule of thumb, in sentences; `side` and `parts` say what is drawn.
+    pub fn notes_in_words(&self, side: bool, parts: bool) -> String {
+        let drawn = self.notes.iter().filter(|note| match note.about {
+            About::Gear => true,
+            About::Across => !side,
+            About::Parts => parts,
+        });
+        drawn.map(|note| note.words).collect::<Vec<_>>().join(" ")
     }
 
     /// Whether the load bears down past the end of a contact of tracks alone.

@@ -7,8 +7,8 @@ use crate::app::page::{Message, Page};
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, Pressable, pressable};
 use crate::app::widget::stepping::stepping;
+use crate::quantity::catalogue;
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, MASS};
-use crate::quantity::{AnyId, catalogue};
 use crate::sheet::{Axis, Edit, Part, PartField, Place, TrialMass};
 use crate::study::ledger::{Row as Listed, nudged, stepped_mass, stepped_trial};
 
@@ -28,11 +28,13 @@ pub struct At<'a> {
 
 /// A mass as shown.
 pub fn mass(si: f64, page: Page<'_>) -> String {
-    show(MASS.any(), si, page)
+    catalogue::find(MASS.any().name())
+        .map_or_else(String::new, |entry| page.settings.units.show(entry, si).to_string())
 }
 
-fn show(id: AnyId, si: f64, page: Page<'_>) -> String {
-    catalogue::find(id.name())
+/// A length as shown, without zeros that only show precision.
+fn length(si: f64, page: Page<'_>) -> String {
+    catalogue::find(BALANCE_OFFSET.any().name())
         .map_or_else(String::new, |entry| page.settings.units.show(entry, si).short().to_string())
 }
 
@@ -241,10 +243,10 @@ impl<'a> At<'a> {
             || "?".to_owned(),
             |si| match si {
                 _ if si.abs() < 5e-5 => "middle".to_owned(),
-                _ if !self.is_wide() => show(BALANCE_OFFSET.any(), si, self.page),
+                _ if !self.is_wide() => length(si, self.page),
                 _ => {
                     let way = if si > 0.0 { "ahead" } else { "back" };
-                    format!("{} {way}", show(BALANCE_OFFSET.any(), si.abs(), self.page))
+                    format!("{} {way}", length(si.abs(), self.page))
                 }
             },
         );
