@@ -13,7 +13,7 @@ const NAMED: usize = 5;
 /// On a narrower surface there is no room for that, in pixels.
 const ROOMY: f32 = 420.0;
 /// What the place of a part's name may cost at most; see [`Labels::cost`].
-const CLEAR: f32 = 7.0;
+const CLEAR: f32 = 6.0;
 
 /// Words in their place. They start at the upper left corner of their rectangle.
 #[derive(Debug, Clone, PartialEq)]
@@ -183,7 +183,7 @@ impl Labels {
         let crossed = along(at, near)
             .filter(|((x, y), _)| self.placed.iter().any(|label| label.bounds.holds(*x, *y)))
             .count();
-        covered + self.distance(bounds, at) + 6.0 * crossed as f32
+        2.5 * covered + self.distance(bounds, at) + 6.0 * crossed as f32
     }
 
     /// What the way to a place costs: its length, and more if it leads through the ground.
