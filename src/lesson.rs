@@ -19,7 +19,8 @@ pub mod proof;
 mod words;
 
 pub use block::{
-    Calculator, Choice, Curve, Direction, Guess, GuessKind, Reference, Slip, SlipValue, Tolerance,
+    Calculator, Choice, Curve, Direction, Guess, GuessKind, Ledger, LedgerSort, Reference, Sketch,
+    SketchLayer, SketchView, Slip, SlipValue, Tolerance,
 };
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,

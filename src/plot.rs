@@ -8,6 +8,7 @@ mod draw;
 mod labels;
 mod layout;
 mod reading;
+pub mod sketch;
 mod spec;
 mod svg;
 

@@ -3,11 +3,14 @@
 pub mod calculator;
 pub mod curve;
 pub mod guess;
+pub mod ledger;
+pub mod sketch;
 
 use iced::widget::{column, container, text};
 use iced::{Element, Fill};
 
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::lesson::{Block, BlockKind};
 
 /// The frame every block stands in: its title, then what it holds.
 fn frame<'a, Message: 'a>(
@@ -20,4 +23,18 @@ fn frame<'a, Message: 'a>(
         .padding(2.0 * UNIT)
         .width(Fill)
         .into()
+}
+
+/// Visits every block of a page, those inside lists, quotes, notes and footnotes included.
+fn each(blocks: &[Block], visit: &mut dyn FnMut(&Block)) {
+    for block in blocks {
+        visit(block);
+        match &block.kind {
+            BlockKind::Quote(inner)
+            | BlockKind::Alert { blocks: inner, .. }
+            | BlockKind::Footnote { blocks: inner, .. } => each(inner, visit),
+            BlockKind::List { items, .. } => items.iter().for_each(|item| each(item, visit)),
+            _ => {}
+        }
+    }
 }

@@ -6,7 +6,7 @@ mod table;
 use iced::widget::{column, container, row, rule, text};
 use iced::{Element, Fill, Length, Padding};
 
-use crate::app::block::{calculator, curve, guess};
+use crate::app::block::{calculator, curve, guess, ledger, sketch};
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
 use crate::app::widget::{formula, picture};
@@ -59,6 +59,8 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Calculator(calculator) => calculator::view(calculator, block.line, page),
         BlockKind::Curve(curve) => curve::view(curve, block.line, page),
         BlockKind::Guess(guess) => guess::view(guess, page),
+        BlockKind::Sketch(asked) => sketch::view(asked, block.line, page),
+        BlockKind::Ledger(asked) => ledger::view(asked, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
 }

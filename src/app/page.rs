@@ -2,13 +2,15 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::app::block::{curve, guess};
+use crate::app::block::{curve, guess, ledger, sketch};
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::widget::field;
 use crate::app::widget::picture::Picture;
 use crate::lesson::{Lesson, Target};
+use crate::plot::sketch::View;
 use crate::quantity::AnyId;
+use crate::sheet::Edit;
 
 /// What a page is drawn from.
 #[derive(Clone, Copy)]
@@ -36,6 +38,10 @@ pub struct Marks {
     pub guesses: HashMap<String, guess::State>,
     /// Curves, by the line they start on.
     pub curves: HashMap<usize, curve::State>,
+    /// Sketches, by the line they start on.
+    pub sketches: HashMap<usize, sketch::State>,
+    /// Ledgers, by the line they start on.
+    pub ledgers: HashMap<usize, ledger::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -51,6 +57,12 @@ pub enum Message {
     Guess(String, guess::Act),
     /// Something is done in a curve.
     Curve(usize, curve::Act),
+    /// The build is changed; changes of one gesture count as one.
+    Edit(Edit, Option<String>),
+    /// A sketch is to be seen from elsewhere.
+    Look(usize, View),
+    /// The parts of a ledger are to be sorted again.
+    Sort(usize),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
     /// A link is followed.

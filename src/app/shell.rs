@@ -301,6 +301,9 @@ impl App {
     /// Draws anew what was drawn from numbers that have changed.
     fn refresh(&mut self) {
         let dark = self.is_dark();
+        if self.place == Place::BuildSheet {
+            self.build_sheet.refresh(&self.desk, &self.settings, dark);
+        }
         if let Some(reading) = &mut self.reading
             && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
         {

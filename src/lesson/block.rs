@@ -3,10 +3,14 @@
 mod calculator;
 mod curve;
 mod guess;
+mod ledger;
+mod sketch;
 
 pub use calculator::Calculator;
 pub use curve::Curve;
 pub use guess::{Choice, Direction, Guess, GuessKind, Reference, Slip, SlipValue, Tolerance};
+pub use ledger::{Ledger, LedgerSort};
+pub use sketch::{Sketch, SketchLayer, SketchView};
 
 use super::document::BlockKind;
 use super::fields::{self, Fields};
@@ -37,6 +41,16 @@ const GRAMMARS: &[Grammar] = &[
         name: "guess",
         what: "a guess",
         read: |fields, report| guess::read(fields, report).map(BlockKind::Guess),
+    },
+    Grammar {
+        name: "sketch",
+        what: "a sketch",
+        read: |fields, report| sketch::read(fields, report).map(BlockKind::Sketch),
+    },
+    Grammar {
+        name: "ledger",
+        what: "a ledger",
+        read: |fields, report| ledger::read(fields, report).map(BlockKind::Ledger),
     },
 ];
 

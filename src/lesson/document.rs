@@ -1,7 +1,7 @@
 //! A lesson as the window and the handout read it: blocks of text and live blocks, each with the
 //! line of the lesson file where it starts.
 
-use super::block::{Calculator, Curve, Guess};
+use super::block::{Calculator, Curve, Guess, Ledger, Sketch};
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -155,6 +155,10 @@ pub enum BlockKind {
     Curve(Curve),
     /// A question answered before the number is shown.
     Guess(Guess),
+    /// The machine drawn to scale.
+    Sketch(Sketch),
+    /// The parts by mass.
+    Ledger(Ledger),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

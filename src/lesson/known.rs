@@ -100,3 +100,25 @@ pub(super) fn unit(symbol: &str, entry: &Entry) -> Result<String, Fault> {
 pub(super) fn noted<T>(result: Result<T, Fault>, at: usize, report: &mut Report) -> Option<T> {
     result.map_err(|fault| report.add(at, fault)).ok()
 }
+
+/// What a word of a table stands for; an unknown one is reported with the nearest known.
+pub(super) fn one_of<T: Copy>(
+    what: &str,
+    word: &Text,
+    table: &[(&'static str, T)],
+    report: &mut Report,
+) -> Option<T> {
+    let found = table.iter().find(|(name, _)| *name == word.value).map(|(_, thing)| *thing);
+    if found.is_none() {
+        let message = format!("unknown {what} \"{}\"", word.value);
+        let nearest = catalogue::nearest_of(&word.value, table.iter().map(|(name, _)| *name));
+        let fault = Fault::new(message, format!("one of {}", names(table)));
+        report.add(word.at, fault.nearest(nearest));
+    }
+    found
+}
+
+/// The words of a table, in a list.
+pub(super) fn names<T>(table: &[(&'static str, T)]) -> String {
+    table.iter().map(|(name, _)| *name).collect::<Vec<_>>().join(", ")
+}

@@ -77,6 +77,8 @@ fn of_block(kind: &BlockKind, text: &mut String) {
         BlockKind::Rule => {}
         BlockKind::Calculator(calculator) => add(text, calculator.title.as_deref().unwrap_or("")),
         BlockKind::Curve(curve) => add(text, curve.title.as_deref().unwrap_or("")),
+        BlockKind::Sketch(sketch) => add(text, sketch.title.as_deref().unwrap_or("")),
+        BlockKind::Ledger(ledger) => add(text, ledger.title.as_deref().unwrap_or("")),
         BlockKind::Guess(guess) => {
             add(text, &of_spans(&guess.question));
             if let GuessKind::Choice(choices) = &guess.kind {

@@ -3,7 +3,7 @@
 //! Backends take whole pixels, which turns gentle curves into stairs. So everything is drawn
 //! `k` times larger, and whoever owns the surface scales it back.
 
-mod dashes;
+pub(super) mod dashes;
 
 use plotters::coord::Shift;
 use plotters::prelude::{

@@ -6,7 +6,7 @@ use super::spec::{PlotSpec, Role};
 /// Estimated width of a character, as a part of the text size; generous for most faces.
 const CHARACTER: f32 = 0.56;
 /// Height of a line of text, as a part of the text size.
-const LINE: f32 = 1.25;
+pub(super) const LINE: f32 = 1.25;
 
 /// Which end of a text stands at its place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -62,7 +62,8 @@ impl PlacedText {
     }
 }
 
-fn width(text: &str, text_size: f32) -> f32 {
+/// About how wide a text is.
+pub(super) fn width(text: &str, text_size: f32) -> f32 {
     text.chars().count() as f32 * CHARACTER * text_size
 }
 

@@ -78,10 +78,10 @@ fn colour(part: Part, style: &PlotStyle) -> Rgb {
     }
 }
 
-fn hex((red, green, blue): Rgb) -> String {
+pub(super) fn hex((red, green, blue): Rgb) -> String {
     format!("#{red:02x}{green:02x}{blue:02x}")
 }
 
-fn escaped(text: &str) -> String {
+pub(super) fn escaped(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;")
 }

@@ -72,6 +72,8 @@ pub struct Tally {
     pub parts: PartsTotal,
     /// The centre of gravity of the parts and the trial mass in metres: forward, left, up.
     pub cg: Option<[f64; 3]>,
+    /// The trial mass in numbers, if there is one that can be read; its mass may be below zero.
+    pub trial: Option<PartNumbers>,
 }
 
 /// What the entries say, in numbers.
@@ -82,6 +84,10 @@ pub(super) fn tally(entries: &Entries) -> Tally {
         tally.take_number(*id, text);
     }
     let trial = entries.trial.as_ref().and_then(|trial| tally.read_trial(trial));
+    tally.trial = trial.as_ref().map(|trial| PartNumbers {
+        mass: Some(trial.mass.si),
+        at: trial.at.map(|at| at.map(|length| length.si)),
+    });
     tally.weigh(trial.as_ref(), complete);
     tally.balance(trial.as_ref(), cg_spread);
     tally.swing(trial.as_ref(), swing);

@@ -100,7 +100,7 @@ change = ["mass"]
         at("33:3", "a choice needs the field \"reply\"; expected a text in quotes"),
         at(
             "38:1",
-            "unknown block \"calcualtor\"; expected one of calculator, curve, guess; did you mean \"calculator\"?",
+            "unknown block \"calcualtor\"; expected one of calculator, curve, guess, sketch, ledger; did you mean \"calculator\"?",
         ),
         at(
             "42:12",

@@ -8,21 +8,24 @@ use std::hash::Hash;
 use iced::widget::{Column, column, container, row, scrollable, space, text, text_input};
 use iced::{Element, Fill, Length, Padding};
 
+use crate::app::block::sketch;
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, symbol};
+use crate::plot::sketch::{Show, View};
 use crate::quantity::{AnyId, Entry, Topic, catalogue};
 use crate::rules::{Origin, Value};
 use crate::sheet::{Edit, presets};
 
 /// What the reader is looking for on the build sheet, and which topics are unfolded.
-#[derive(Debug, Default)]
+#[derive(Default)]
 pub struct BuildSheet {
     find: String,
     turned: HashSet<Topic>,
     tables: HashSet<&'static str>,
+    sketch: sketch::State,
 }
 
 /// What the shell is asked for.
@@ -48,7 +51,14 @@ pub enum Message {
     Turn(Topic),
     /// A table of ready-made numbers is folded or unfolded.
     Table(&'static str),
+    /// The sketch is to be seen from elsewhere.
+    Look(View),
 }
+
+/// From this width of the window on, the numbers stand in two columns.
+const TWO_COLUMNS: f32 = 1100.0;
+/// From this width of the window on, the sketch stands beside the parts.
+const BESIDE: f32 = 1480.0;
 
 impl BuildSheet {
     /// Acts on a message.
@@ -59,17 +69,29 @@ impl BuildSheet {
             Message::Find(words) => self.find = words,
             Message::Turn(topic) => turn(&mut self.turned, topic),
             Message::Table(id) => turn(&mut self.tables, id),
+            Message::Look(view) => self.sketch.look(view),
         }
         Action::None
     }
 
-    /// The build sheet; `wide` puts the numbers in two columns.
+    /// Draws the sketch anew where the build has changed.
+    pub fn refresh(&mut self, desk: &Desk, settings: &Settings, dark: bool) {
+        self.sketch.refresh(desk, settings, dark);
+    }
+
+    /// Throws away what was drawn from another build.
+    pub fn forget_drawn(&mut self) {
+        self.sketch = sketch::State::default();
+    }
+
+    /// The build sheet in a window of that width.
     pub fn view<'a>(
         &'a self,
         desk: &'a Desk,
         settings: &'a Settings,
-        wide: bool,
+        width: f32,
     ) -> Element<'a, Message> {
+        let wide = width >= TWO_COLUMNS;
         let topics: Vec<Element<'a, Message>> = Topic::ALL
             .iter()
             .filter_map(|topic| self.section(*topic, desk, settings, wide))
@@ -84,10 +106,14 @@ impl BuildSheet {
             column![about(desk), reports(desk)].spacing(3.0 * UNIT),
             self.finder(),
             column![nothing, Column::with_children(topics).spacing(3.0 * UNIT)],
-            self.find.trim().is_empty().then(|| parts::view(desk, settings)),
+            self.find.trim().is_empty().then(|| with_sketch(
+                parts::view(desk, settings),
+                &self.sketch,
+                width
+            )),
         ]
         .spacing(3.0 * UNIT)
-        .max_width(960)
+        .max_width(if width >= BESIDE { 1240 } else { 960 })
         .width(Fill);
         scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
             .id(super::reading::PAGE)
@@ -215,6 +241,27 @@ fn columns<'a>(
         rows = rows.push(row![cell, beside].spacing(4.0 * UNIT));
     }
     rows.into()
+}
+
+/// The sketch beside the parts, or above them on a narrower window.
+fn with_sketch<'a>(
+    parts: Element<'a, Message>,
+    drawn: &'a sketch::State,
+    width: f32,
+) -> Element<'a, Message> {
+    let picture = |height| {
+        let picture = sketch::picture(drawn, (View::Side, Show::ALL), height, Message::Look);
+        container(picture).style(theme::block).padding(2.0 * UNIT)
+    };
+    if width >= BESIDE {
+        row![container(parts).width(Fill), picture(300.0).width(Length::Fixed(400.0))]
+            .spacing(3.0 * UNIT)
+            .into()
+    } else {
+        column![picture(if width < 600.0 { 250.0 } else { 340.0 }).width(Fill), parts]
+            .spacing(3.0 * UNIT)
+            .into()
+    }
 }
 
 fn about<'a>(desk: &'a Desk) -> Element<'a, Message> {

@@ -4,7 +4,7 @@ use iced::advanced::widget::{Id, Operation, operate, operation};
 use iced::widget::{Column, column, container, row, rule, scrollable, text};
 use iced::{Element, Fill, Length, Padding, Rectangle, Task, Vector};
 
-use crate::app::block::curve;
+use crate::app::block::{curve, ledger, sketch};
 use crate::app::desk::Desk;
 use crate::app::document::{self, blocks};
 use crate::app::page::{self, Marks, Page};
@@ -15,6 +15,7 @@ use crate::app::widget::{field, formula, picture, symbol};
 use crate::lesson::{Block, BlockKind, Lesson, Target};
 use crate::quantity::{AnyId, catalogue};
 use crate::rules::catalogue as rules;
+use crate::sheet::Edit;
 
 /// The scrolled page, to move it by key.
 pub const PAGE: &str = "page";
@@ -53,6 +54,8 @@ pub enum Action {
     None,
     /// A number is being changed.
     Field(field::Event),
+    /// The build is changed; changes of one gesture count as one.
+    Edit(Edit, Option<String>),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
     /// Another lesson.
@@ -84,14 +87,15 @@ impl Reading {
         read: impl Fn(&str) -> std::io::Result<Vec<u8>>,
     ) -> Self {
         let fresh = Self::new(lesson, read);
-        let marks =
-            Marks { pictures: fresh.marks.pictures, curves: fresh.marks.curves, ..self.marks };
+        let marks = Marks { open: self.marks.open, guesses: self.marks.guesses, ..fresh.marks };
         Self { marks, ..self }
     }
 
     /// Throws away what was drawn from another build.
     pub fn forget_drawn(&mut self) {
         self.marks.curves.clear();
+        self.marks.sketches.clear();
+        self.marks.ledgers.clear();
     }
 
     /// Acts on a message.
@@ -130,6 +134,11 @@ impl Reading {
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
             }
+            page::Message::Edit(edit, gesture) => return Action::Edit(edit, gesture),
+            page::Message::Look(line, view) => {
+                self.marks.sketches.entry(line).or_default().look(view);
+            }
+            page::Message::Sort(line) => self.marks.ledgers.entry(line).or_default().sort(),
             page::Message::NextUnit(id) => return Action::NextUnit(id),
             page::Message::Follow(target) => return self.follow(target),
         }
@@ -149,9 +158,11 @@ impl Reading {
         }
     }
 
-    /// Draws the curves anew where the build, the units or the light have changed.
+    /// Draws anew what is drawn where the build, the units or the light have changed.
     pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings, dark: bool) {
         curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings, dark);
+        sketch::refresh(&mut self.marks.sketches, &lesson.blocks, desk, settings, dark);
+        ledger::refresh(&mut self.marks.ledgers, &lesson.blocks, desk);
     }
 
     /// The page, its margin beside it or, on a narrow window, under it.

@@ -18,7 +18,7 @@ use crate::app::{files, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
 use crate::sheet::file::{self, SaveError, Stamp, autosave};
-use crate::sheet::{History, Sheet};
+use crate::sheet::{Edit, History, Sheet};
 
 /// The build the window starts with, and what to say if the one asked for cannot be read.
 pub(super) fn first_desk(build: Option<&Path>) -> (Desk, Option<String>) {
@@ -60,6 +60,7 @@ impl App {
         match reading.update(message, &self.settings) {
             reading::Action::None => Task::none(),
             reading::Action::Field(event) => self.field(&event),
+            reading::Action::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
             reading::Action::NextUnit(id) => {
                 let si = self.desk.outcome.values.si(id).unwrap_or_default();
                 self.with_settings(|settings| settings.units.pick_next(id, si))
@@ -74,12 +75,14 @@ impl App {
         match self.build_sheet.update(message) {
             build_sheet::Action::None => Task::none(),
             build_sheet::Action::Field(event) => self.field(&event),
-            build_sheet::Action::Edit(edit, gesture) => {
-                match self.desk.apply(&edit, gesture.as_deref()) {
-                    Ok(()) => Task::none(),
-                    Err(words) => self.ask(Question::Told(words)),
-                }
-            }
+            build_sheet::Action::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
+        }
+    }
+
+    fn edit(&mut self, edit: &Edit, gesture: Option<&str>) -> Task<Message> {
+        match self.desk.apply(edit, gesture) {
+            Ok(()) => Task::none(),
+            Err(words) => self.ask(Question::Told(words)),
         }
     }
 
@@ -221,6 +224,7 @@ impl App {
         if let Some(reading) = &mut self.reading {
             reading.forget_drawn();
         }
+        self.build_sheet.forget_drawn();
         self.offer_recovery();
         Task::none()
     }

@@ -42,10 +42,9 @@ impl App {
             Place::Contents => contents::view(lessons, self.settings.lesson.as_deref(), &self.desk)
                 .map(Message::Contents),
             Place::Lesson(id) => self.reading(id, width),
-            Place::BuildSheet => self
-                .build_sheet
-                .view(&self.desk, &self.settings, width >= 1100.0)
-                .map(Message::BuildSheet),
+            Place::BuildSheet => {
+                self.build_sheet.view(&self.desk, &self.settings, width).map(Message::BuildSheet)
+            }
             Place::WalkRound => {
                 walk_round::view(lessons, &self.desk, &self.settings).map(Message::WalkRound)
             }

@@ -43,6 +43,11 @@ pub fn note(theme: &Theme) -> container::Style {
     boxed(theme, |ink| (ink.wash, ink.line))
 }
 
+/// A bar that stands for a share of the reader's build.
+pub fn share(theme: &Theme) -> container::Style {
+    container::Style { border: border::rounded(2), ..ground(ink(theme).yours) }
+}
+
 /// Secondary text.
 pub fn soft(theme: &Theme) -> text::Style {
     text::Style { color: Some(ink(theme).soft) }

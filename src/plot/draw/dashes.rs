@@ -3,7 +3,7 @@
 /// The dashes of a line: the pattern is lengths on, off, on, off, and so on.
 ///
 /// A pattern without a positive length gives the whole line.
-pub(super) fn dashes(points: &[(f32, f32)], pattern: &[f32]) -> Vec<Vec<(f32, f32)>> {
+pub(in crate::plot) fn dashes(points: &[(f32, f32)], pattern: &[f32]) -> Vec<Vec<(f32, f32)>> {
     let around: f32 = pattern.iter().sum();
     if pattern.iter().any(|length| !length.is_finite() || *length <= 0.0) || around <= 0.0 {
         return vec![points.to_vec()];
