@@ -16,10 +16,12 @@ mod markdown;
 mod place;
 mod problem;
 pub mod proof;
+mod walk;
 mod words;
 
 pub use block::{
-    Calculator, Choice, Curve, Direction, Guess, GuessKind, Reference, Slip, SlipValue, Tolerance,
+    Asked, Calculator, Choice, Curve, Deeper, Direction, FAR_OVER, FAR_UNDER, Faded, Guess,
+    GuessKind, Line, Measure, Reference, Slip, SlipValue, Step, Tolerance, Variant,
 };
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,

@@ -2,7 +2,11 @@
 
 pub mod calculator;
 pub mod curve;
+pub mod deeper;
+pub mod faded;
 pub mod guess;
+pub mod measure;
+mod typed;
 
 use iced::widget::{column, container, text};
 use iced::{Element, Fill};

@@ -2,7 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::app::block::{curve, guess};
+use crate::app::block::{curve, faded, guess, measure};
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::widget::field;
@@ -36,6 +36,10 @@ pub struct Marks {
     pub guesses: HashMap<String, guess::State>,
     /// Curves, by the line they start on.
     pub curves: HashMap<usize, curve::State>,
+    /// Faded examples, by the line they start on.
+    pub faded: HashMap<usize, faded::State>,
+    /// Measures, by the line they start on.
+    pub measures: HashMap<usize, measure::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -51,6 +55,17 @@ pub enum Message {
     Guess(String, guess::Act),
     /// Something is done in a curve.
     Curve(usize, curve::Act),
+    /// Something is done in a faded example.
+    Faded(usize, faded::Act),
+    /// Something is done in a measure.
+    Measure(usize, measure::Act),
+    /// A footnote is wanted, or, from it, the place that refers to it.
+    Footnote {
+        /// Its name.
+        name: String,
+        /// Whether to go back.
+        back: bool,
+    },
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
     /// A link is followed.

@@ -1,7 +1,7 @@
 //! A lesson as the window and the handout read it: blocks of text and live blocks, each with the
 //! line of the lesson file where it starts.
 
-use super::block::{Calculator, Curve, Guess};
+use super::block::{Calculator, Curve, Deeper, Faded, Guess, Measure};
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -155,6 +155,14 @@ pub enum BlockKind {
     Curve(Curve),
     /// A question answered before the number is shown.
     Guess(Guess),
+    /// A worked chain in which the reader fills the blanks.
+    Faded(Faded),
+    /// A bench test at home.
+    Measure(Measure),
+    /// A part that is folded until the reader opens it.
+    Deeper(Deeper),
+    /// A note for teachers, hidden in normal reading.
+    Teacher(Vec<Block>),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

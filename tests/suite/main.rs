@@ -12,6 +12,7 @@ mod imports;
 mod lesson_problems;
 mod lesson_shipped;
 mod lesson_text;
+mod notebook;
 mod numbers;
 mod plot;
 mod published;
