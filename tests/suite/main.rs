@@ -9,6 +9,7 @@
 mod arguments;
 mod commands;
 mod imports;
+mod lesson_practice;
 mod lesson_problems;
 mod lesson_shipped;
 mod lesson_text;
@@ -24,4 +25,5 @@ mod sheet_history;
 mod sheet_sums;
 mod study;
 mod units;
+mod window_notebook;
 mod working;

@@ -11,7 +11,7 @@ use crate::app::page::{Message, Page};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Faded, Line, Step};
-use crate::quantity::{AnyId, Units, catalogue};
+use crate::quantity::{self, AnyId, Entry, Unit, UnitSet, Units, catalogue};
 
 /// What the reader has filled in, by line of the chain counted from zero.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -35,7 +35,7 @@ pub enum Act {
     /// The number typed is now this.
     Typed(usize, String),
     /// The number typed is the answer.
-    Committed(usize, AnyId),
+    Committed(usize, AnyId, &'static Unit),
     /// The answer, SI, is to be shown.
     Shown(usize, f64),
     /// All lines are to be filled anew.
@@ -44,7 +44,7 @@ pub enum Act {
 
 impl State {
     /// Takes what was done; says which line was filled.
-    pub fn perform(&mut self, act: Act, units: &Units) -> Option<usize> {
+    pub fn perform(&mut self, act: Act) -> Option<usize> {
         match act {
             Act::Typed(place, text) => {
                 let blank = self.blanks.entry(place).or_default();
@@ -52,9 +52,9 @@ impl State {
                 blank.error = None;
                 None
             }
-            Act::Committed(place, id) => {
+            Act::Committed(place, id, unit) => {
                 let blank = self.blanks.entry(place).or_default();
-                match typed::read(&blank.text, id, 0.0, units) {
+                match typed::read(&blank.text, id, unit) {
                     Ok(si) => blank.said = Some(si),
                     Err(words) => blank.error = Some(words),
                 }
@@ -122,11 +122,11 @@ struct Blanked<'a> {
 
 fn one<'a>(blanked: Blanked<'a>, page: Page<'a>) -> Element<'a, Message> {
     let Blanked { step, stands, blank, place, .. } = blanked;
-    let shown = |si: f64| {
+    let number = |si: f64| {
         catalogue::find(step.quantity.name())
-            .map_or_else(String::new, |entry| page.settings.units.show(entry, si).to_string())
+            .map_or_else(String::new, |entry| shown(step, entry, si, &page.settings.units))
     };
-    let answer = |si: f64| text(shown(si)).size(size::BODY).font(SEMIBOLD).into();
+    let answer = |si: f64| text(number(si)).size(size::BODY).font(SEMIBOLD).into();
     let soft = |words: String| text(words).size(size::LABEL).style(theme::soft).width(Fill).into();
     let under: Element<'a, Message> = match stands {
         Line::Given(si) => answer(si),
@@ -135,7 +135,7 @@ fn one<'a>(blanked: Blanked<'a>, page: Page<'a>) -> Element<'a, Message> {
         }
         Line::Right { said } => row![
             answer(step.is.si(|id| page.desk.outcome.values.si(id)).unwrap_or(said)),
-            soft(format!("Right: you said {}.", shown(said))),
+            soft(format!("Right: you said {}.", number(said))),
         ]
         .spacing(UNIT)
         .align_y(Center)
@@ -161,8 +161,8 @@ fn fill<'a>(blanked: Blanked<'a>, page: Page<'a>) -> Element<'a, Message> {
     let Some(entry) = catalogue::find(step.quantity.name()) else { return column![].into() };
     let typed = blank.map_or("", |blank| blank.text.as_str());
     let error = blank.and_then(|blank| blank.error.as_deref());
-    let commit = Message::Faded(line, Act::Committed(place, step.quantity));
-    let unit = page.settings.units.unit_for(entry, 0.0);
+    let unit = unit(step, entry, &page.settings.units);
+    let commit = Message::Faded(line, Act::Committed(place, step.quantity, unit));
     let wrong = matches!(stands, Line::Wrong { .. }) || error.is_some();
     let field = typed::field(field_id(line, place), typed, wrong, unit)
         .width(Length::Fixed(150.0))
@@ -178,7 +178,7 @@ fn fill<'a>(blanked: Blanked<'a>, page: Page<'a>) -> Element<'a, Message> {
             let show = Message::Faded(line, Act::Shown(place, truth));
             let words = format!(
                 "{} is not it: {}.",
-                page.settings.units.show(entry, said),
+                shown(step, entry, said, &page.settings.units),
                 off(said, truth)
             );
             Some(
@@ -194,6 +194,21 @@ fn fill<'a>(blanked: Blanked<'a>, page: Page<'a>) -> Element<'a, Message> {
         _ => None,
     };
     column![row![field, check].spacing(UNIT).align_y(Center), verdict].spacing(UNIT / 2.0).into()
+}
+
+/// The unit of a line: the author's where the reader has metric units, else the usual one.
+fn unit(step: &Step, entry: &'static Entry, units: &Units) -> &'static Unit {
+    let own = step.unit.as_ref().filter(|_| units.set == UnitSet::Metric);
+    own.and_then(|symbol| quantity::unit::find(entry, symbol).ok())
+        .unwrap_or_else(|| units.unit_for(entry, 0.0))
+}
+
+/// A number of a line.
+fn shown(step: &Step, entry: &'static Entry, si: f64, units: &Units) -> String {
+    let own = step.unit.as_ref().filter(|_| units.set == UnitSet::Metric);
+    own.and_then(|symbol| units.show_in(entry, si, symbol).ok())
+        .unwrap_or_else(|| units.show(entry, si))
+        .to_string()
 }
 
 /// How a wrong number is off: a slip of units shows as a power of ten.

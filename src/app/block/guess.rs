@@ -67,7 +67,8 @@ impl State {
     }
 
     fn commit(&mut self, id: AnyId, units: &quantity::Units) {
-        match typed::read(&self.text, id, 0.0, units) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        match typed::read(&self.text, id, units.unit_for(entry, 0.0)) {
             Ok(si) => self.given = Some(Given::Number(si)),
             Err(words) => self.error = Some(words),
         }
@@ -103,7 +104,13 @@ fn way<'a>(
     let chosen = given == Some(this);
     let mark = text(if chosen { "●" } else { "○" }).size(size::LABEL);
     let act = Message::Guess(guess.key.clone(), Act::Answered(this));
+    let place = match this {
+        Given::Choice(place) => place.to_string(),
+        Given::Direction(direction) => direction.name().to_owned(),
+        Given::Number(_) => String::new(),
+    };
     pressable(Kind::Line(chosen), row![mark, words].spacing(UNIT).align_y(Center))
+        .id(format!("guess:{}:{place}", guess.key))
         .width(Fill)
         .on_press_maybe(given.is_none().then_some(act))
         .into()

@@ -67,7 +67,7 @@ impl State {
         let quantity = catalogue::find(&measurement.quantity)?.id;
         let mut state = Self { predicted, written: true, ..Self::default() };
         for (reading, text) in state.readings.iter_mut().zip(&measurement.readings) {
-            *reading = Reading::typed(text.clone(), quantity, 0.0, &Units::default());
+            *reading = Reading::typed(text.clone(), quantity, None, &Units::default());
         }
         Some(state)
     }
@@ -80,8 +80,7 @@ impl State {
                     self.predicted = predicted;
                 }
                 if let Some(reading) = self.readings.get_mut(place) {
-                    let about = self.predicted.unwrap_or_default();
-                    *reading = Reading::typed(text, quantity, about, units);
+                    *reading = Reading::typed(text, quantity, self.predicted, units);
                 }
                 self.written = false;
                 self.taken = false;
@@ -123,11 +122,12 @@ impl State {
 }
 
 impl Reading {
-    fn typed(text: String, quantity: AnyId, about: f64, units: &Units) -> Self {
+    fn typed(text: String, quantity: AnyId, about: Option<f64>, units: &Units) -> Self {
         if text.trim().is_empty() {
             return Self { text, ..Self::default() };
         }
-        match typed::read(&text, quantity, about, units) {
+        let Some(entry) = catalogue::find(quantity.name()) else { return Self::default() };
+        match typed::read(&text, quantity, units.unit_for(entry, about.unwrap_or_default())) {
             Ok(si) => Self { text, number: Some(si), error: None },
             Err(words) => Self { text, number: None, error: Some(words) },
         }

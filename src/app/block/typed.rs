@@ -4,17 +4,16 @@ use iced::widget::{TextInput, text_input};
 
 use crate::app::page::Message;
 use crate::app::theme::{self, REGULAR, size};
-use crate::quantity::{self, AnyId, Unit, Units, catalogue};
+use crate::quantity::{self, AnyId, Unit, catalogue};
 
-/// The number of a text, SI; one without a unit is in the unit of a number of `about` that size (SI).
+/// The number of a text, SI; one without a unit is in the unit of the field.
 ///
 /// # Errors
 /// Why it is no number of the quantity, in words.
-pub fn read(text: &str, id: AnyId, about: f64, units: &Units) -> Result<f64, String> {
+pub fn read(text: &str, id: AnyId, unit: &'static Unit) -> Result<f64, String> {
     let Some(entry) = catalogue::find(id.name()) else {
         return Err(format!("There is no quantity {id}."));
     };
-    let unit = units.unit_for(entry, about);
     quantity::parse(text, entry)
         .or_else(|words| quantity::parse_in(text, entry, unit).map_err(|_| words))
         .map(|amount| amount.si)

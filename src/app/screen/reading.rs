@@ -183,7 +183,7 @@ impl Reading {
             }
             page::Message::Faded(line, act) => {
                 let state = self.marks.faded.entry(line).or_default();
-                if let Some(step) = state.perform(act, &settings.units) {
+                if let Some(step) = state.perform(act) {
                     return Action::Noted(Noted::Filled { line, step });
                 }
             }

@@ -25,6 +25,8 @@ pub struct Step {
     pub is: Reference,
     /// What the number measures.
     pub quantity: AnyId,
+    /// The unit to show it in, if the author chose one.
+    pub unit: Option<String>,
     /// Whether the reader fills it.
     pub blank: bool,
     /// How near is near enough in a blank.
@@ -108,7 +110,7 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Faded> {
 }
 
 fn step(fields: &Fields, report: &mut Report) -> Option<Step> {
-    fields.allow(&["say", "is", "quantity", "blank", "tolerance", "hint"], report);
+    fields.allow(&["say", "is", "quantity", "unit", "blank", "tolerance", "hint"], report);
     let say = fields.required("say", report).map(|say| say.spans(report));
     let blank = fields.truth("blank", report).unwrap_or(false);
     let hint = fields.text("hint", report);
@@ -119,6 +121,8 @@ fn step(fields: &Fields, report: &mut Report) -> Option<Step> {
         }
         _ => known::quantity(fields, "quantity", Wanted::Any, report),
     }?;
+    let unit = fields.text("unit", report);
+    let unit = unit.and_then(|unit| known::noted(known::unit(&unit.value, entry), unit.at, report));
     let tolerance = match fields.text("tolerance", report) {
         Some(text) => number::tolerance(&text, entry, report),
         None => Some(NEAR),
@@ -133,6 +137,7 @@ fn step(fields: &Fields, report: &mut Report) -> Option<Step> {
         is: number::reference(&is, entry, report)?,
         say: say?,
         quantity: entry.id,
+        unit,
         blank,
         tolerance: tolerance?,
         hint: hint.map(|hint| hint.spans(report)).unwrap_or_default(),
