@@ -16,7 +16,7 @@ use thiserror::Error;
 pub use markdown::markdown;
 pub use measurement::{Measurement, Reckoned};
 pub use moment::Moment;
-pub use summary::Summary;
+pub use summary::{Summary, ratio_figures};
 
 /// The format of the file this program writes.
 const FORMAT: u32 = 1;

@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use super::{Answer, Measurement, Notebook, Record};
+use super::{Answer, Measurement, Notebook, Record, ratio_figures};
 use crate::quantity::Units;
 
 /// The notebook as Markdown. `titles` gives the lessons that are known, in their order, with their
@@ -63,7 +63,7 @@ fn row(measurement: &Measurement, units: &Units) -> String {
         let ends = (summary.low, summary.mean, summary.high);
         range = units.show_range(reckoned.entry, ends);
         let found = reckoned.predicted.and_then(|predicted| summary.ratio(predicted));
-        ratio = found.map_or_else(String::new, |ratio| format!("{ratio:.2}"));
+        ratio = found.map_or_else(String::new, ratio_figures);
     }
     let cells = [
         measurement.when.date(),

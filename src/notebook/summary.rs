@@ -36,3 +36,9 @@ impl Summary {
         (ratio.is_finite() && ratio > 0.0).then_some(ratio)
     }
 }
+
+/// A positive ratio to three figures: `0.995`, `1.19`, `33.5`.
+pub fn ratio_figures(ratio: f64) -> String {
+    let places = (2.0 - ratio.log10().floor()).clamp(0.0, 9.0) as usize;
+    format!("{ratio:.places$}")
+}

@@ -221,7 +221,7 @@ fn three_readings_go_into_the_notebook_and_the_build() {
     fill(&mut app, &reading(1), "21 cm");
     fill(&mut app, &reading(2), "210 mm");
     assert!(shows(&mut app, "Mean 210 mm"));
-    assert!(shows(&mut app, "Measured over predicted: 0.50, half what was predicted."));
+    assert!(shows(&mut app, "Measured over predicted: 0.500, half what was predicted."));
     assert!(shows(&mut app, "Hard,") && !shows(&mut app, "Soft,"));
     // Three equal readings are as sure as the ruler, no surer.
     click(&mut app, "Put 210 ± 10 mm into my build");
@@ -241,7 +241,7 @@ fn three_readings_go_into_the_notebook_and_the_build() {
     let mut again = start(folder.path());
     open(&mut again);
     assert!(shows(&mut again, "Mean 210 mm"));
-    assert!(shows(&mut again, "Measured over predicted: 0.50, half what was predicted."));
+    assert!(shows(&mut again, "Measured over predicted: 0.500, half what was predicted."));
 }
 
 #[test]

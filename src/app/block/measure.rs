@@ -4,8 +4,8 @@ mod result;
 
 pub use result::in_words;
 
-use iced::widget::{Row, column, container, row, text};
-use iced::{Center, Element, Fill, Length};
+use iced::widget::{Column, Row, column, text};
+use iced::{Element, Fill, Length};
 
 use super::{frame, typed};
 use crate::app::document::blocks;
@@ -14,6 +14,7 @@ use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::lesson::Measure;
 use crate::notebook::{Measurement, Moment, Summary};
 use crate::quantity::{AnyId, Entry, Units, catalogue, field_text};
+use crate::rules::out_of_bounds;
 
 /// How many readings are taken: enough to see a spread, few enough to be done.
 pub const READINGS: usize = 3;
@@ -128,6 +129,9 @@ impl Reading {
         }
         let Some(entry) = catalogue::find(quantity.name()) else { return Self::default() };
         match typed::read(&text, quantity, units.unit_for(entry, about.unwrap_or_default())) {
+            Ok(si) if !entry.admits(si) => {
+                Self { text, number: None, error: Some(out_of_bounds(entry)) }
+            }
             Ok(si) => Self { text, number: Some(si), error: None },
             Err(words) => Self { text, number: None, error: Some(words) },
         }
@@ -177,21 +181,20 @@ fn readings<'a>(
     let fields = state.readings.iter().enumerate().map(|(place, reading)| {
         let id = format!("measure:{line}:{place}");
         let field = typed::field(id, &reading.text, reading.error.is_some(), unit)
-            .width(Length::Fixed(128.0))
+            .width(Length::Fixed(152.0))
             .on_input(move |text| {
                 let act = Act::Typed { place, text, quantity: entry.id, predicted: now };
                 Message::Measure(line, act)
             });
-        row![text(format!("Reading {}", place + 1)).size(size::LABEL), field]
-            .spacing(UNIT)
-            .align_y(Center)
+        column![text(format!("Reading {}", place + 1)).size(size::SMALL).style(theme::soft), field,]
+            .spacing(UNIT / 2.0)
             .into()
     });
     let errors = state.readings.iter().filter_map(|reading| reading.error.clone());
     let errors = errors.map(|words| text(words).size(size::SMALL).style(theme::warning).into());
     column![
         Row::with_children(fields).spacing(2.0 * UNIT).width(Fill).wrap().vertical_spacing(UNIT),
-        container(iced::widget::Column::with_children(errors)),
+        Column::with_children(errors),
     ]
     .spacing(UNIT / 2.0)
     .into()

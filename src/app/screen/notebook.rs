@@ -209,9 +209,9 @@ impl Notes {
 
 /// What to do while there is nothing to read.
 fn empty<'a>() -> Element<'a, Message> {
-    let words = "Nothing is written here yet. Answer a guess in a lesson, or do one of its bench \
-                 tests and write down three readings: they come here by themselves, with the date \
-                 and what was predicted.";
+    let words = "Nothing is written here yet. Answer a guess in a lesson, and it comes here by \
+                 itself. Do one of the bench tests, write down its three readings, and they come \
+                 here beside what was predicted.";
     let inside = column![
         text(words).size(size::BODY).line_height(theme::LEADING).width(Fill),
         pressable(Kind::Main, text("To the lessons").size(size::LABEL))

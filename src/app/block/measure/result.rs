@@ -9,6 +9,7 @@ use crate::app::page::{Message, Page};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{FAR_OVER, FAR_UNDER, Measure};
+use crate::notebook::ratio_figures;
 use crate::quantity::catalogue;
 use crate::study::moved::ratio_in_words;
 
@@ -28,7 +29,9 @@ pub fn view<'a>(
     let (mean, low, high) = (summary.mean, summary.low, summary.high);
     let ratio = state.predicted.map(|predicted| (predicted, summary.ratio(predicted)));
     let compared = ratio.map(|(predicted, ratio)| match ratio {
-        Some(ratio) => format!("Measured over predicted: {ratio:.2}, {}.", in_words(ratio)),
+        Some(ratio) => {
+            format!("Measured over predicted: {}, {}.", ratio_figures(ratio), in_words(ratio))
+        }
         None => format!(
             "Predicted {}, so a ratio says nothing here: look at the difference.",
             units.show(entry, predicted)

@@ -6,7 +6,7 @@ use iced::{Element, Fill};
 use super::Message;
 use crate::app::block::measure::in_words;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
-use crate::notebook::{Answer, Measurement};
+use crate::notebook::{Answer, Measurement, ratio_figures};
 use crate::quantity::Units;
 
 /// What was asked, what was said, and whether it was right.
@@ -56,7 +56,7 @@ pub fn measurement<'a>(measurement: &'a Measurement, units: &Units) -> Element<'
     }
     let readings = format!("Readings: {}", measurement.readings.join(", "));
     let ratio = ratio.map(|ratio| {
-        text(format!("Measured over predicted: {ratio:.2}, {}.", in_words(ratio)))
+        text(format!("Measured over predicted: {}, {}.", ratio_figures(ratio), in_words(ratio)))
             .size(size::LABEL)
             .width(Fill)
     });
