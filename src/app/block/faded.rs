@@ -212,17 +212,16 @@ fn shown(step: &Step, entry: &'static Entry, si: f64, units: &Units) -> String {
 }
 
 /// How a wrong number is off: a slip of units shows as a power of ten.
-pub fn off(said: f64, truth: f64) -> &'static str {
-    let ratio = said / truth;
-    let tens = ratio.abs().log10();
+fn off(said: f64, truth: f64) -> String {
+    let tens = (said / truth).abs().log10();
     let slip = tens.is_finite() && (tens - tens.round()).abs() < 0.02 && tens.round() != 0.0;
-    match (ratio, slip) {
-        (ratio, _) if ratio.is_finite() && ratio < 0.0 => "it has the other sign",
-        (_, true) if tens > 0.0 => {
-            "it is ten, a hundred or a thousand times too large; look at the units"
-        }
-        (_, true) => "it is ten, a hundred or a thousand times too small; look at the units",
-        _ if said > truth => "it is too large",
-        _ => "it is too small",
+    let which = if said > truth { "large" } else { "small" };
+    if said * truth < 0.0 {
+        "it has the other sign".to_owned()
+    } else if slip && tens.abs() < 10.0 {
+        let times = 10f64.powf(tens.abs().round());
+        format!("it is {times} times too {which}; look at the units and the decimal point")
+    } else {
+        format!("it is too {which}")
     }
 }

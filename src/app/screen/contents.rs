@@ -93,7 +93,7 @@ fn card<'a>(lesson: &'a Lesson, last: bool, record: Option<&'a Record>) -> Eleme
 fn progress(record: &Record) -> Option<String> {
     match (&record.finished, &record.opened) {
         (Some(when), _) => Some(format!("✓ Finished {}", when.date())),
-        (None, Some(when)) => Some(format!("◐ Opened {}", when.date())),
+        (None, Some(when)) => Some(format!("Opened {}", when.date())),
         (None, None) => None,
     }
 }

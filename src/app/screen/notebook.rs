@@ -121,13 +121,20 @@ impl Notes {
         units: &Units,
     ) -> Element<'a, Message> {
         let known = lessons.iter().filter_map(|lesson| {
-            Some((lesson.id.as_str(), lesson.title.as_str(), notebook.lesson(&lesson.id)?))
+            let record = notebook.lesson(&lesson.id)?;
+            let title = text(&lesson.title).size(size::HEADING).font(SEMIBOLD);
+            let to = Message::Go(Place::Lesson(lesson.id.clone()));
+            let heading = pressable(Kind::Word, title).on_press(to);
+            Some(self.section(&lesson.id, heading, record, units))
         });
         let is_known = |id: &str| lessons.iter().any(|lesson| lesson.id == id);
-        let gone = notebook.lessons().filter(|(id, _)| !is_known(id));
-        let all = known.chain(gone.map(|(id, record)| (id, id, record)));
-        let sections: Vec<_> =
-            all.map(|(id, title, record)| self.section(id, title, record, units)).collect();
+        let gone = notebook.lessons().filter(|(id, record)| !is_known(id) && !record.is_blank());
+        let gone = gone.map(|(id, record)| {
+            let words = format!("{id} (this lesson is not there any more)");
+            let heading = text(words).size(size::MINOR).font(SEMIBOLD).width(Fill);
+            self.section(id, heading, record, units)
+        });
+        let sections: Vec<_> = known.chain(gone).collect();
         let blank = notebook.lessons().all(|(_, record)| record.is_blank());
         let page = column![
             text("Notebook").size(size::TITLE).font(BOLD),
@@ -149,12 +156,10 @@ impl Notes {
     fn section<'a>(
         &'a self,
         id: &'a str,
-        title: &'a str,
+        heading: impl Into<Element<'a, Message>>,
         record: &'a Record,
         units: &Units,
     ) -> Element<'a, Message> {
-        let heading = pressable(Kind::Word, text(title).size(size::HEADING).font(SEMIBOLD))
-            .on_press(Message::Go(Place::Lesson(id.to_owned())));
         let answers = record.answers.iter().map(entry::answer);
         let measurements = record.measurements.iter().map(|one| entry::measurement(one, units));
         let part = |words, some: bool| some.then(|| text(words).size(size::MINOR).font(SEMIBOLD));
@@ -164,7 +169,7 @@ impl Notes {
                 .style(theme::soft)
         });
         column![
-            heading,
+            heading.into(),
             nothing,
             part("Answers", !record.answers.is_empty()),
             Column::with_children(answers).spacing(1.5 * UNIT),
