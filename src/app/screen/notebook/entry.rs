@@ -39,7 +39,7 @@ pub fn measurement<'a>(measurement: &'a Measurement, units: &Units) -> Element<'
             text(name).size(size::SMALL).style(theme::soft),
             text(number).size(size::LABEL).font(SEMIBOLD),
         ]
-        .width(160)
+        .width(144)
         .into()
     };
     let mut cells = Vec::new();
