@@ -4,11 +4,12 @@ pub mod block;
 mod book;
 pub mod desk;
 mod document;
-mod files;
+pub mod files;
 mod focus;
-mod keys;
-mod page;
-mod question;
+pub mod keys;
+mod opening;
+pub mod page;
+pub mod question;
 mod rail;
 pub mod screen;
 pub mod settings;
@@ -16,7 +17,7 @@ pub mod shell;
 mod strip;
 pub mod theme;
 mod watch;
-mod widget;
+pub mod widget;
 
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
@@ -25,6 +26,7 @@ use directories::{ProjectDirs, UserDirs};
 use iced::{Settings as Window, window};
 
 use crate::lesson::{Folder, Shipped, Source};
+pub use opening::CannotOpen;
 use settings::Settings;
 use shell::{App, Folders, Start};
 
@@ -34,7 +36,7 @@ use shell::{App, Folders, Start};
 ///
 /// # Errors
 /// When no window can be opened: no display, no graphics.
-pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::Error> {
+pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotOpen> {
     let folders = folders();
     let (width, height) = Settings::load(&folders.settings).window;
     let source: Box<dyn Source + Send + Sync> = match lessons {
@@ -49,6 +51,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::E
         folders: folders.clone(),
     }));
     let boot = move || {
+        opening::opened();
         let first = start.lock().ok().and_then(|mut start| start.take());
         App::new(first.unwrap_or_else(|| Start {
             build: None,
@@ -72,7 +75,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), iced::E
     for font in theme::FONTS {
         program = program.font(font);
     }
-    program.run()
+    opening::guarded(|| program.run())
 }
 
 /// The folders of this user, or folders of the working directory where the system has none.

@@ -3,10 +3,19 @@
 //! Each function's doc comment gives its formula, units, range and published source. Nothing here
 //! knows the names of quantities, holds state or speaks to people.
 
+pub mod balance;
+pub mod drive;
+pub mod electrics;
+pub mod heat;
 pub mod impact;
+pub mod motion;
 pub mod pressure;
 pub mod running_gear;
+pub mod structure;
+pub mod traction;
+pub mod turning;
 pub mod weight;
+pub mod whole;
 
 /// Why a formula has no answer for the numbers it was given.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -25,4 +34,20 @@ pub enum Impossible {
     Centred,
     /// The speed is zero.
     NoSpeed,
+    /// More than one kind of running gear, where the rule is for one kind alone.
+    MixedGear,
+    /// No track, where the rule is for tracks.
+    NoTracks,
+    /// No wheel, where the rule is for wheels.
+    NoWheels,
+    /// The ground cannot give that much push at any slip.
+    PullTooHard,
+    /// The ground would hold on any slope.
+    AnySlope,
+    /// The ground holds it fast on any slope.
+    Stuck,
+    /// The snow is as dense already as it would get.
+    SnowDense,
+    /// The mobility index is zero or less.
+    OffTheTable,
 }

@@ -1,6 +1,6 @@
 //! Moving the focus by key, and keeping what has it in view.
 
-use iced::advanced::widget::operation::{Focusable, Outcome, Scrollable, scrollable};
+use iced::advanced::widget::operation::{Focusable, Outcome, Scrollable, focusable, scrollable};
 use iced::advanced::widget::{Id, Operation, operate};
 use iced::widget::operation;
 use iced::{Rectangle, Task, Vector};
@@ -8,14 +8,29 @@ use iced::{Rectangle, Task, Vector};
 /// Room kept above and below what has the focus.
 const ROOM: f32 = 48.0;
 
-/// Gives the focus to the next control in reading order and brings it into view.
+/// Gives the focus to the next control in reading order, after the last to the first, and brings
+/// it into view.
 pub fn next<T: Send + 'static>() -> Task<T> {
-    operation::focus_next().chain(reveal())
+    operate(focusable::count())
+        .then(|count| {
+            // iced lets go of the focus after the last one, so one more step is the first.
+            let last = count.focused.is_some_and(|focused| focused + 1 == count.total);
+            let again = if last { operation::focus_next() } else { Task::none() };
+            operation::focus_next().chain(again)
+        })
+        .chain(reveal())
 }
 
-/// Gives the focus to the previous control in reading order and brings it into view.
+/// Gives the focus to the previous control in reading order, before the first to the last, and
+/// brings it into view.
 pub fn previous<T: Send + 'static>() -> Task<T> {
-    operation::focus_previous().chain(reveal())
+    operate(focusable::count())
+        .then(|count| {
+            let first = count.focused == Some(0);
+            let again = if first { operation::focus_previous() } else { Task::none() };
+            operation::focus_previous().chain(again)
+        })
+        .chain(reveal())
 }
 
 /// Gives the focus to the first control of a page.
@@ -105,16 +120,23 @@ impl<T> Operation<T> for FocusFirst {
     }
 }
 
-/// Scrolls the page that holds the focused control until the control is in view.
+/// Scrolls whatever the focused control stands in until the control is in view.
 pub fn reveal<T: Send + 'static>() -> Task<T> {
-    operate(FindFocused::default())
-        .then(|(page, offset)| operate(scrollable::scroll_to(page, offset)))
+    operate(FindFocused::default()).then(|moves| {
+        Task::batch(
+            moves.into_iter().map(|(page, offset)| operate(scrollable::scroll_to(page, offset))),
+        )
+    })
 }
+
+/// A page to move, and how far down or right.
+type Move = (Id, scrollable::AbsoluteOffset<Option<f32>>);
 
 #[derive(Default)]
 struct FindFocused {
-    page: Option<Page>,
-    found: Option<(Page, Rectangle)>,
+    /// The pages around what is looked at, the outermost first.
+    pages: Vec<Page>,
+    found: Option<(Vec<Page>, Rectangle)>,
 }
 
 #[derive(Clone)]
@@ -125,14 +147,33 @@ struct Page {
     translation: Vector,
 }
 
-impl Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)> for FindFocused {
-    fn traverse(
-        &mut self,
-        operate: &mut dyn FnMut(&mut dyn Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)>),
-    ) {
-        let outer = self.page.clone();
+impl Page {
+    /// How to move the page so that `bounds` of its content are in view, if they are not.
+    fn towards(&self, bounds: Rectangle) -> Option<Move> {
+        let (page, moved) = (self.bounds, self.translation);
+        let x = along(bounds.x - page.x, bounds.width, page.width, moved.x);
+        let y = along(bounds.y - page.y, bounds.height, page.height, moved.y);
+        (x.is_some() || y.is_some()).then(|| (self.id.clone(), scrollable::AbsoluteOffset { x, y }))
+    }
+}
+
+/// Where to scroll to along one axis so that what is `from` there and `long` is in `view`.
+fn along(from: f32, long: f32, view: f32, scrolled: f32) -> Option<f32> {
+    let to = if from - scrolled < ROOM {
+        from - ROOM
+    } else if from + long - scrolled > view - ROOM {
+        from + long + ROOM - view
+    } else {
+        return None;
+    };
+    Some(to.max(0.0))
+}
+
+impl Operation<Vec<Move>> for FindFocused {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<Vec<Move>>)) {
+        let outer = self.pages.len();
         operate(self);
-        self.page = outer;
+        self.pages.truncate(outer);
     }
 
     fn scrollable(
@@ -143,30 +184,20 @@ impl Operation<(Id, scrollable::AbsoluteOffset<Option<f32>>)> for FindFocused {
         translation: Vector,
         _state: &mut dyn Scrollable,
     ) {
-        self.page = id.map(|id| Page { id: id.clone(), bounds, content, translation });
-    }
-
-    fn focusable(&mut self, _id: Option<&Id>, bounds: Rectangle, state: &mut dyn Focusable) {
-        if state.is_focused()
-            && let Some(page) = &self.page
-            && page.content.contains(bounds.center())
-        {
-            self.found = Some((page.clone(), bounds));
+        if let Some(id) = id {
+            self.pages.push(Page { id: id.clone(), bounds, content, translation });
         }
     }
 
-    fn finish(&self) -> Outcome<(Id, scrollable::AbsoluteOffset<Option<f32>>)> {
-        let Some((page, bounds)) = &self.found else { return Outcome::None };
-        let top = bounds.y - page.bounds.y - page.translation.y;
-        let bottom = top + bounds.height;
-        let y = if top < ROOM {
-            page.translation.y + top - ROOM
-        } else if bottom > page.bounds.height - ROOM {
-            page.translation.y + bottom + ROOM - page.bounds.height
-        } else {
-            return Outcome::None;
-        };
-        let offset = scrollable::AbsoluteOffset { x: None, y: Some(y.max(0.0)) };
-        Outcome::Some((page.id.clone(), offset))
+    fn focusable(&mut self, _id: Option<&Id>, bounds: Rectangle, state: &mut dyn Focusable) {
+        if state.is_focused() {
+            let around = self.pages.iter().filter(|page| page.content.contains(bounds.center()));
+            self.found = Some((around.cloned().collect(), bounds));
+        }
+    }
+
+    fn finish(&self) -> Outcome<Vec<Move>> {
+        let Some((pages, bounds)) = &self.found else { return Outcome::None };
+        Outcome::Some(pages.iter().filter_map(|page| page.towards(*bounds)).collect())
     }
 }

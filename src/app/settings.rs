@@ -65,7 +65,13 @@ impl Settings {
     /// Reads the settings; what cannot be read takes its usual value.
     pub fn load(folder: &Path) -> Self {
         let text = fs::read_to_string(folder.join(FILE)).unwrap_or_default();
-        let mut settings: Self = toml::from_str(&text).unwrap_or_default();
+        let mut table: toml::Table = text.parse().unwrap_or_default();
+        // Each line is tried alone, so that one broken line does not take the others with it.
+        table.retain(|name, value| {
+            let alone = toml::Table::from_iter([(name.to_owned(), value.clone())]);
+            Self::deserialize(alone).is_ok()
+        });
+        let mut settings = Self::deserialize(table).unwrap_or_default();
         settings.text_size = settings.text_size.clamp(TEXT_SIZES[0], TEXT_SIZES[6]);
         let (width, height) = settings.window;
         settings.window = (sane(width, 1280.0), sane(height, 800.0));

@@ -48,18 +48,24 @@ pub struct Start {
 
 /// The state of the window.
 pub struct App {
-    pub(super) desk: Desk,
-    pub(super) settings: Settings,
+    /// The build on the desk.
+    pub desk: Desk,
+    /// What is remembered between sessions.
+    pub settings: Settings,
     pub(super) library: Library,
-    pub(super) place: Place,
-    pub(super) reading: Option<reading::Reading>,
+    /// Which screen is shown.
+    pub place: Place,
+    /// The lesson last opened.
+    pub reading: Option<reading::Reading>,
     pub(super) book: Book,
     pub(super) notes: notebook::Notes,
     /// The window's size in pixels at a text size of 100 %.
     pixels: Size,
     pub(super) menu: bool,
     pub(super) strip: bool,
-    pub(super) question: Option<Question>,
+    pub(super) build_sheet: build_sheet::BuildSheet,
+    /// What is asked, over the page.
+    pub question: Option<Question>,
     source: Box<dyn Source + Send + Sync>,
     folders: Folders,
     system_dark: bool,
@@ -199,6 +205,7 @@ impl App {
             notes,
             menu: false,
             strip: false,
+            build_sheet: build_sheet::BuildSheet::default(),
             question: (!told.is_empty()).then(|| Question::Told(told.join("\n\n"))),
             source: start.source,
             folders: start.folders,
@@ -217,7 +224,7 @@ impl App {
             .clone()
             .filter(|id| app.lesson(id).is_some())
             .map_or(Place::Contents, Place::Lesson);
-        let offset = app.settings.place;
+        let offset = if place == Place::Contents { 0.0 } else { app.settings.place };
         let task = app.go(place);
         let back = operation::scroll_to(reading::PAGE, AbsoluteOffset { x: 0.0, y: offset });
         (app, Task::batch([task.chain(back), system::theme().map(Message::System)]))

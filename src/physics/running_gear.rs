@@ -57,3 +57,10 @@ pub fn contact_area(tracks: Area, wheels: Area, skis: Area) -> Result<Area, Impo
     let area = tracks + wheels + skis;
     if area == Area::ZERO { Err(Impossible::NoContact) } else { Ok(area) }
 }
+
+/// The smaller side of a rectangle, which decides how soft ground answers it.
+///
+/// Source: M. G. Bekker, in J. Y. Wong, Theory of Ground Vehicles, chapter 2.
+pub fn smaller_side(width: Length, length: Length) -> Length {
+    width.min(length)
+}

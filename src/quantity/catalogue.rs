@@ -1,11 +1,20 @@
 //! The catalogue of quantities: one uniform entry each, by topic.
 #![expect(missing_docs, reason = "the entry beside each id says what it is")]
 
+pub mod balance;
+pub mod drive;
+pub mod electrics;
 pub mod ground;
+pub mod heat;
 pub mod impact;
 pub mod machine;
+pub mod motion;
 pub mod pressure;
 pub mod running_gear;
+pub mod structure;
+pub mod traction;
+pub mod turning;
+pub mod whole;
 
 use std::collections::HashMap;
 use std::sync::LazyLock;
@@ -14,8 +23,23 @@ use super::entry::Entry;
 use super::id::AnyId;
 
 static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
-    [machine::ENTRIES, running_gear::ENTRIES, ground::ENTRIES, pressure::ENTRIES, impact::ENTRIES]
-        .concat()
+    [
+        machine::ENTRIES,
+        running_gear::ENTRIES,
+        ground::ENTRIES,
+        pressure::ENTRIES,
+        impact::ENTRIES,
+        traction::ENTRIES,
+        motion::ENTRIES,
+        turning::ENTRIES,
+        balance::ENTRIES,
+        structure::ENTRIES,
+        drive::ENTRIES,
+        electrics::ENTRIES,
+        heat::ENTRIES,
+        whole::ENTRIES,
+    ]
+    .concat()
 });
 
 static BY_NAME: LazyLock<HashMap<&'static str, usize>> =

@@ -30,12 +30,44 @@ pub enum Topic {
     Pressure,
     /// Stops and drops.
     Impact,
+    /// How soft ground carries, drags and grips.
+    Traction,
+    /// Force, power, speed and stopping.
+    Motion,
+    /// What it takes to swing the machine round.
+    Turning,
+    /// Axle loads, tipping and nosing over.
+    Balance,
+    /// Beams, bolts, materials and mounts.
+    Structure,
+    /// Motor, engine, gears and what they give at the ground.
+    Drive,
+    /// Battery, wires, controller and regulator.
+    Electrics,
+    /// Where losses go and how hot things get.
+    Heat,
+    /// Range, the weight spiral and scaling.
+    Whole,
 }
 
 impl Topic {
     /// Every topic, in the order of the build sheet.
-    pub const ALL: [Self; 5] =
-        [Self::Machine, Self::RunningGear, Self::Ground, Self::Pressure, Self::Impact];
+    pub const ALL: [Self; 14] = [
+        Self::Machine,
+        Self::RunningGear,
+        Self::Ground,
+        Self::Pressure,
+        Self::Impact,
+        Self::Traction,
+        Self::Motion,
+        Self::Turning,
+        Self::Balance,
+        Self::Structure,
+        Self::Drive,
+        Self::Electrics,
+        Self::Heat,
+        Self::Whole,
+    ];
 
     /// The table of the build file: `running-gear`.
     pub fn key(self) -> &'static str {
@@ -45,6 +77,15 @@ impl Topic {
             Self::Ground => "ground",
             Self::Pressure => "pressure",
             Self::Impact => "impact",
+            Self::Traction => "traction",
+            Self::Motion => "motion",
+            Self::Turning => "turning",
+            Self::Balance => "balance",
+            Self::Structure => "structure",
+            Self::Drive => "drive",
+            Self::Electrics => "electrics",
+            Self::Heat => "heat",
+            Self::Whole => "whole",
         }
     }
 
@@ -56,6 +97,15 @@ impl Topic {
             Self::Ground => "The ground",
             Self::Pressure => "Pressure",
             Self::Impact => "Impact",
+            Self::Traction => "Sinking, dragging and gripping",
+            Self::Motion => "Power and speed",
+            Self::Turning => "Inertia and turning",
+            Self::Balance => "Balance",
+            Self::Structure => "Strength",
+            Self::Drive => "Motor and gears",
+            Self::Electrics => "Battery and wires",
+            Self::Heat => "Heat",
+            Self::Whole => "The whole machine",
         }
     }
 }

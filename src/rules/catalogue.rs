@@ -1,9 +1,18 @@
 //! The catalogue of rules, one file a topic, and the order in which they run.
 
+mod balance;
+mod drive;
+mod electrics;
+mod heat;
 mod impact;
+mod motion;
 mod pressure;
 mod running_gear;
+mod structure;
+mod traction;
+mod turning;
 mod weight;
+mod whole;
 
 use std::sync::LazyLock;
 
@@ -15,6 +24,15 @@ static RULES: LazyLock<Vec<Rule>> = LazyLock::new(|| {
     rules.extend(running_gear::rules());
     rules.extend(pressure::rules());
     rules.extend(impact::rules());
+    rules.extend(traction::rules());
+    rules.extend(motion::rules());
+    rules.extend(turning::rules());
+    rules.extend(balance::rules());
+    rules.extend(structure::rules());
+    rules.extend(drive::rules());
+    rules.extend(electrics::rules());
+    rules.extend(heat::rules());
+    rules.extend(whole::rules());
     rules
 });
 

@@ -46,6 +46,26 @@ pub(super) fn impossible(why: Impossible) -> String {
             "The load bears down exactly in the middle, so no end is near to lifting."
         }
         Impossible::NoSpeed => "It is not moving, so there is nothing to stop.",
+        Impossible::MixedGear => {
+            "How far it sinks is only known for tracks alone or skis alone: a machine on both, or on wheels as well, shares its load in another way."
+        }
+        Impossible::NoTracks => "This rule is for a machine on tracks: say how many there are.",
+        Impossible::NoWheels => "This rule is for a machine on wheels: say how many there are.",
+        Impossible::PullTooHard => {
+            "This ground does not give that much push at any slip: pull less, or find more area, weight or grip."
+        }
+        Impossible::AnySlope => {
+            "By this sum the ground holds on any slope, so something else sets the limit: tipping over, power, or the ground breaking away."
+        }
+        Impossible::Stuck => {
+            "By this sum the ground holds the machine fast on any slope: it sinks in so deep that its own weight does not get it moving."
+        }
+        Impossible::SnowDense => {
+            "The snow is as dense already as this pressure makes it, so no rut can be reckoned."
+        }
+        Impossible::OffTheTable => {
+            "The mobility index is zero or less: so light a machine is off the end of the army's tables."
+        }
     }
     .to_owned()
 }

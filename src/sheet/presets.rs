@@ -9,8 +9,14 @@ use super::edit::Edit;
 use crate::quantity::{AnyId, catalogue};
 
 /// Each table's name and text.
-const TEXTS: [(&str, &str); 2] = [
+const TEXTS: [(&str, &str); 8] = [
     ("ground", include_str!("../../assets/presets/ground.toml")),
+    ("terrain", include_str!("../../assets/presets/terrain.toml")),
+    ("shear", include_str!("../../assets/presets/shear.toml")),
+    ("snow", include_str!("../../assets/presets/snow.toml")),
+    ("grip", include_str!("../../assets/presets/grip.toml")),
+    ("rolling", include_str!("../../assets/presets/rolling.toml")),
+    ("drag", include_str!("../../assets/presets/drag.toml")),
     ("pulse-shape", include_str!("../../assets/presets/pulse-shape.toml")),
 ];
 

@@ -25,5 +25,5 @@ mod sheet_history;
 mod sheet_sums;
 mod study;
 mod units;
-mod window_notebook;
+mod window;
 mod working;

@@ -11,6 +11,7 @@ mod impact;
 mod practice;
 mod pulse;
 mod restitution;
+mod traction;
 
 use std::collections::HashSet;
 
@@ -28,6 +29,7 @@ mod unit {
     pub const GN: f64 = 9.80665;
     pub const MS: f64 = 1e-3;
     pub const CM: f64 = 1e-2;
+    pub const DEG: f64 = std::f64::consts::PI / 180.0;
     /// Straight down, as an approach angle.
     pub const DOWN: f64 = std::f64::consts::FRAC_PI_2;
 }
@@ -96,7 +98,10 @@ fn misses(case: &Case) -> Vec<String> {
         };
         match got {
             Ok(got) if (got - wanted).abs() <= case.tolerance * wanted.abs() => None,
-            got => Some(format!("{}: {name} is {got:?}, published {wanted}", case.id)),
+            got => Some(format!(
+                "{}: {name} is {got:?}, published {wanted} within {}: {}",
+                case.id, case.tolerance, case.source
+            )),
         }
     };
     case.expect.iter().filter_map(miss).collect()

@@ -4,10 +4,13 @@ mod cautions;
 mod examples;
 mod laws;
 mod numbers;
+mod soft_ground;
 mod table;
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{ground::*, impact::*, machine::*, running_gear::*};
+use heftwise::quantity::catalogue::{
+    ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
+};
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
 /// A tracked machine on a slope with everything said.
@@ -26,6 +29,36 @@ const CRAWLER: &[(AnyId, f64)] = &[
     (IMPACT_PATCH.any(), 1e-3),
     (FRAME_STRENGTH.any(), 5e3),
     (SHOCK_LIMIT.any(), 50.0),
+];
+
+/// Loose dry sand, fresh snow, tests and running gear, for the rules of soft ground.
+const ON_SOFT_GROUND: &[(AnyId, f64)] = &[
+    (SINKAGE_EXPONENT.any(), 1.1),
+    (COHESIVE_MODULUS.any(), 990.0),
+    (FRICTIONAL_MODULUS.any(), 1.52843e6),
+    (COHESION.any(), 1.04e3),
+    (FRICTION_ANGLE.any(), 0.489),
+    (SHEAR_DEFORMATION.any(), 0.025),
+    (RUT_DEPTH.any(), 0.02),
+    (SNOW_DEPTH.any(), 0.15),
+    (SNOW_DENSITY.any(), 200.0),
+    (SNOW_TRACTION_FACTOR.any(), 0.851),
+    (SNOW_TRACTION_EXPONENT.any(), 0.823),
+    (SNOW_RESISTANCE_COEFFICIENT.any(), 0.05),
+    (GRIP_TEST_PULL.any(), 20.0),
+    (GRIP_TEST_MASS.any(), 6.4),
+    (SLIDING_COEFFICIENT.any(), 0.25),
+    (TOW_TEST_PULL.any(), 10.0),
+    (TOW_TEST_MASS.any(), 6.4),
+    (DRIVING_SPEED.any(), 1.0),
+    (THROWN_FLOW.any(), 0.5),
+    (THROW_SPEED.any(), 3.0),
+    (ROAD_WHEELS_PER_TRACK.any(), 4.0),
+    (ROAD_WHEEL_DIAMETER.any(), 0.04),
+    (ROAD_WHEEL_SQUASH.any(), 0.004),
+    (TRACK_PITCH.any(), 0.015),
+    (SHOE_AREA.any(), 0.0013),
+    (BELLY_CLEARANCE.any(), 0.04),
 ];
 
 fn values(given: &[(AnyId, f64)]) -> Values {

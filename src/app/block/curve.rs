@@ -128,8 +128,11 @@ pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Me
     frame(
         curve.title.as_deref(),
         column![
-            plot,
-            drawn.map(|drawn| text(drawn.spec.summary.as_str()).size(size::LABEL).width(Fill)),
+            column![
+                plot,
+                drawn.map(|drawn| text(drawn.spec.summary.as_str()).size(size::LABEL).width(Fill)),
+            ]
+            .spacing(1.5 * UNIT),
             field::full(&place, curve.against, page.desk, page.settings)
                 .map(move |event| Message::Curve(line, Act::Field(event))),
             pressable(Kind::Word, text(word).size(size::LABEL))

@@ -2,7 +2,10 @@
 
 mod parts;
 
-use iced::widget::{Column, Row, column, container, row, scrollable, text, text_input};
+use std::collections::HashSet;
+use std::hash::Hash;
+
+use iced::widget::{Column, column, container, row, scrollable, space, text, text_input};
 use iced::{Element, Fill, Length, Padding};
 
 use crate::app::desk::Desk;
@@ -14,6 +17,24 @@ use crate::quantity::{AnyId, Entry, Topic, catalogue};
 use crate::rules::{Origin, Value};
 use crate::sheet::{Edit, presets};
 
+/// What the reader is looking for on the build sheet, and which topics are unfolded.
+#[derive(Debug, Default)]
+pub struct BuildSheet {
+    find: String,
+    turned: HashSet<Topic>,
+    tables: HashSet<&'static str>,
+}
+
+/// What the shell is asked for.
+pub enum Action {
+    /// Nothing.
+    None,
+    /// A number is being changed.
+    Field(field::Event),
+    /// The build is changed; changes of one gesture count as one.
+    Edit(Edit, Option<String>),
+}
+
 /// What happens on the build sheet.
 #[derive(Debug, Clone)]
 pub enum Message {
@@ -21,27 +42,179 @@ pub enum Message {
     Field(field::Event),
     /// The build is changed; changes of one gesture count as one.
     Edit(Edit, Option<String>),
+    /// The words looked for are now these.
+    Find(String),
+    /// A topic is folded or unfolded.
+    Turn(Topic),
+    /// A table of ready-made numbers is folded or unfolded.
+    Table(&'static str),
 }
 
-/// The build sheet; `wide` puts the numbers in two columns.
-pub fn view<'a>(desk: &'a Desk, settings: &'a Settings, wide: bool) -> Element<'a, Message> {
-    let topics = Topic::ALL.iter().filter_map(|topic| section(*topic, desk, settings, wide));
-    let page = column![
-        text("Build sheet").size(size::TITLE).font(BOLD),
-        about(desk),
-        reports(desk),
-        Column::with_children(topics).spacing(4.0 * UNIT),
-        parts::view(desk, settings),
-    ]
-    .spacing(3.0 * UNIT)
-    .max_width(960)
-    .width(Fill);
-    scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-        .id(super::reading::PAGE)
-        .direction(theme::bar())
-        .style(theme::scroll)
-        .height(Fill)
-        .into()
+impl BuildSheet {
+    /// Acts on a message.
+    pub fn update(&mut self, message: Message) -> Action {
+        match message {
+            Message::Field(event) => return Action::Field(event),
+            Message::Edit(edit, gesture) => return Action::Edit(edit, gesture),
+            Message::Find(words) => self.find = words,
+            Message::Turn(topic) => turn(&mut self.turned, topic),
+            Message::Table(id) => turn(&mut self.tables, id),
+        }
+        Action::None
+    }
+
+    /// The build sheet; `wide` puts the numbers in two columns.
+    pub fn view<'a>(
+        &'a self,
+        desk: &'a Desk,
+        settings: &'a Settings,
+        wide: bool,
+    ) -> Element<'a, Message> {
+        let topics: Vec<Element<'a, Message>> = Topic::ALL
+            .iter()
+            .filter_map(|topic| self.section(*topic, desk, settings, wide))
+            .collect();
+        let nothing = topics.is_empty().then(|| {
+            text("No number has these words in its name, its meaning or its id.").size(size::BODY)
+        });
+        let page = column![
+            text("Build sheet").size(size::TITLE).font(BOLD),
+            // One place for both: a report that comes or goes must not take the focus from a field
+            // further down.
+            column![about(desk), reports(desk)].spacing(3.0 * UNIT),
+            self.finder(),
+            column![nothing, Column::with_children(topics).spacing(3.0 * UNIT)],
+            self.find.trim().is_empty().then(|| parts::view(desk, settings)),
+        ]
+        .spacing(3.0 * UNIT)
+        .max_width(960)
+        .width(Fill);
+        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
+            .id(super::reading::PAGE)
+            .direction(theme::bar())
+            .style(theme::scroll)
+            .height(Fill)
+            .into()
+    }
+
+    fn finder(&self) -> Element<'_, Message> {
+        text_input("Find a number: width, battery, drop …", &self.find)
+            .id("find-number")
+            .font(REGULAR)
+            .size(size::LABEL)
+            .padding([6, 8])
+            .style(theme::field)
+            .on_input(Message::Find)
+            .into()
+    }
+
+    /// Whether a quantity has all the words looked for.
+    fn wanted(&self, entry: &Entry) -> bool {
+        let about = format!("{} {} {}", entry.label, entry.id, entry.meaning).to_lowercase();
+        self.find.to_lowercase().split_whitespace().all(|word| about.contains(word))
+    }
+
+    /// A topic is unfolded while its numbers are being looked for or some of them are given,
+    /// unless the reader has turned it.
+    fn is_open(&self, topic: Topic, desk: &Desk) -> bool {
+        let given = desk
+            .sheet()
+            .numbers()
+            .any(|(id, _)| catalogue::find(id.name()).is_some_and(|entry| entry.topic == topic));
+        !self.find.trim().is_empty() || given != self.turned.contains(&topic)
+    }
+
+    /// The tables of ready-made numbers that fill quantities of a topic.
+    fn ready_made<'a>(&self, topic: Topic) -> Element<'a, Message> {
+        let fills = |table: &&'static presets::Table| {
+            let mut ids = table.rows.iter().flat_map(|row| &row.values).map(|(id, _)| id.name());
+            ids.any(|id| catalogue::find(id).is_some_and(|entry| entry.topic == topic))
+        };
+        let tables = presets::tables().iter().filter(fills).map(|table| {
+            let open = self.tables.contains(table.id);
+            let word = if open { "Put away" } else { "Fill in from a table" };
+            let head =
+                pressable(Kind::Word, text(format!("{word}: {}", table.title)).size(size::LABEL))
+                    .on_press(Message::Table(table.id));
+            let rows = table.rows.iter().filter(|_| open).map(preset);
+            column![
+                head,
+                (open && !table.note.is_empty())
+                    .then(|| text(table.note.as_str()).size(size::SMALL).width(Fill)),
+                Column::with_children(rows).spacing(UNIT / 2.0),
+            ]
+            .spacing(UNIT)
+            .into()
+        });
+        Column::with_children(tables).spacing(UNIT / 2.0).into()
+    }
+
+    fn section<'a>(
+        &'a self,
+        topic: Topic,
+        desk: &'a Desk,
+        settings: &'a Settings,
+        wide: bool,
+    ) -> Option<Element<'a, Message>> {
+        let entries: Vec<&'static Entry> = catalogue::all()
+            .iter()
+            .filter(|entry| entry.topic == topic && self.wanted(entry))
+            .collect();
+        if entries.is_empty() {
+            return None;
+        }
+        let open = self.is_open(topic, desk);
+        let inside = open.then(|| {
+            let (given, found): (Vec<_>, Vec<_>) =
+                entries.iter().copied().partition(|entry| entry.is_given());
+            let (any_given, any_found) = (!given.is_empty(), !found.is_empty());
+            column![
+                any_given.then(|| self.ready_made(topic)),
+                columns(wide, 1.5 * UNIT, given.into_iter().map(|e| number(e, desk, settings))),
+                any_found.then(|| text("Found from these").size(size::LABEL).font(SEMIBOLD)),
+                columns(wide, UNIT / 2.0, found.into_iter().map(|e| answer(e, desk, settings))),
+            ]
+            .spacing(1.5 * UNIT)
+        });
+        let stated = entries.iter().filter(|entry| desk.sheet().number(entry.id).is_some()).count();
+        let settable = entries.iter().filter(|entry| entry.is_given()).count();
+        let count = (settable > 0).then(|| format!("{stated} of {settable} given"));
+        let mark = if open { "−" } else { "+" };
+        let head = row![
+            text(topic.title()).size(size::HEADING).font(SEMIBOLD).width(Fill),
+            count.map(|count| text(count).size(size::SMALL).style(theme::soft)),
+            text(mark).size(size::HEADING).width(Length::Fixed(2.0 * UNIT)).center(),
+        ]
+        .spacing(UNIT)
+        .align_y(iced::Center);
+        let head = pressable(Kind::Line(false), head)
+            .padding([UNIT / 2.0, 0.0])
+            .width(Fill)
+            .on_press(Message::Turn(topic));
+        Some(column![head, inside].spacing(1.5 * UNIT).into())
+    }
+}
+
+/// Puts in what is out, takes out what is in.
+fn turn<T: Hash + Eq>(set: &mut HashSet<T>, what: T) {
+    if !set.remove(&what) {
+        set.insert(what);
+    }
+}
+
+/// Cells one under the other, or two beside each other where there is room.
+fn columns<'a>(
+    wide: bool,
+    spacing: f32,
+    cells: impl Iterator<Item = Element<'a, Message>>,
+) -> Element<'a, Message> {
+    let mut cells = cells.peekable();
+    let mut rows = Column::new().spacing(spacing);
+    while let Some(cell) = cells.next() {
+        let beside = wide.then(|| cells.next().unwrap_or_else(|| space::horizontal().into()));
+        rows = rows.push(row![cell, beside].spacing(4.0 * UNIT));
+    }
+    rows.into()
 }
 
 fn about<'a>(desk: &'a Desk) -> Element<'a, Message> {
@@ -84,38 +257,6 @@ fn reports<'a>(desk: &'a Desk) -> Option<Element<'a, Message>> {
             .width(Fill)
             .into()
     })
-}
-
-fn section<'a>(
-    topic: Topic,
-    desk: &'a Desk,
-    settings: &'a Settings,
-    wide: bool,
-) -> Option<Element<'a, Message>> {
-    let entries = || catalogue::all().iter().filter(move |entry| entry.topic == topic);
-    let given: Vec<&Entry> = entries().filter(|entry| entry.is_given()).collect();
-    let found: Vec<&Entry> = entries().filter(|entry| !entry.is_given()).collect();
-    let fields = given.chunks(if wide { 2 } else { 1 }).map(|pair| {
-        let cells = pair.iter().map(|entry| number(entry, desk, settings));
-        let gap = (wide && pair.len() == 1).then(|| iced::widget::space::horizontal().into());
-        Row::with_children(cells.chain(gap)).spacing(4.0 * UNIT).into()
-    });
-    let answers = found.chunks(if wide { 2 } else { 1 }).map(|pair| {
-        let cells = pair.iter().map(|entry| answer(entry, desk, settings));
-        let gap = (wide && pair.len() == 1).then(|| iced::widget::space::horizontal().into());
-        Row::with_children(cells.chain(gap)).spacing(4.0 * UNIT).into()
-    });
-    Some(
-        column![
-            text(topic.title()).size(size::HEADING).font(SEMIBOLD),
-            ready_made(topic),
-            Column::with_children(fields).spacing(1.5 * UNIT),
-            (!found.is_empty()).then(|| text("Found from these").size(size::LABEL).font(SEMIBOLD)),
-            Column::with_children(answers).spacing(UNIT / 2.0),
-        ]
-        .spacing(1.5 * UNIT)
-        .into(),
-    )
 }
 
 fn number<'a>(
@@ -168,31 +309,11 @@ fn answer<'a>(
     .into()
 }
 
-/// The tables of ready-made numbers that fill quantities of a topic.
-fn ready_made<'a>(topic: Topic) -> Option<Element<'a, Message>> {
-    let tables = presets::tables().iter().filter(|table| {
-        table
-            .rows
-            .iter()
-            .flat_map(|row| &row.values)
-            .any(|(id, _)| catalogue::find(id.name()).is_some_and(|entry| entry.topic == topic))
-    });
-    let lines: Vec<Element<'a, Message>> = tables
-        .map(|table| {
-            let rows = table.rows.iter().map(|preset| {
-                let values = preset.values.clone();
-                pressable(Kind::Plain, text(&preset.label).size(size::SMALL))
-                    .padding([4, 8])
-                    .on_press(Message::Edit(Edit::Preset { values }, None))
-                    .into()
-            });
-            column![
-                text(format!("Fill in: {}", table.title)).size(size::SMALL).style(theme::soft),
-                Row::with_children(rows).spacing(UNIT).width(Fill).wrap().vertical_spacing(UNIT),
-            ]
-            .spacing(UNIT / 2.0)
-            .into()
-        })
-        .collect();
-    (!lines.is_empty()).then(|| Column::with_children(lines).spacing(UNIT).into())
+/// A row of a table of ready-made numbers: what it fills in, and who says so.
+fn preset<'a>(row: &'static presets::Row) -> Element<'a, Message> {
+    let words = column![
+        text(row.label.as_str()).size(size::LABEL).width(Fill),
+        text(row.source.as_str()).size(size::SMALL).style(theme::soft).width(Fill),
+    ];
+    pressable(Kind::Line(false), words).width(Fill).on_press(Message::Edit(row.edit(), None)).into()
 }

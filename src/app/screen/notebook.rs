@@ -135,12 +135,17 @@ impl Notes {
             self.section(id, heading, record, units)
         });
         let sections: Vec<_> = known.chain(gone).collect();
-        let blank = notebook.lessons().all(|(_, record)| record.is_blank());
+        // Neither hangs on the notes: a note being written must keep its place on the page, and with
+        // it the focus.
+        let nothing_done = notebook
+            .lessons()
+            .all(|(_, record)| record.answers.is_empty() && record.measurements.is_empty());
+        let nothing_there = sections.is_empty();
         let page = column![
             text("Notebook").size(size::TITLE).font(BOLD),
-            blank.then(empty),
+            nothing_done.then(empty),
             Column::with_children(sections).spacing(4.0 * UNIT),
-            (!blank).then(|| self.export()),
+            (!nothing_there).then(|| self.export()),
         ]
         .spacing(3.0 * UNIT)
         .max_width(MEASURE)

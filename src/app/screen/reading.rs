@@ -322,17 +322,30 @@ impl Reading {
                 .on_press(Message::Jump(heading.anchor.clone()))
                 .into()
         });
+        let title = text(&lesson.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill);
+        let goals = (!lesson.goals.is_empty()).then(|| {
+            column![
+                text("After this you can").size(size::LABEL).font(SEMIBOLD),
+                Column::with_children(goals).spacing(UNIT / 2.0),
+            ]
+            .spacing(UNIT)
+        });
+        let outline = (!lesson.headings.is_empty()).then(|| {
+            column![
+                text("In this lesson").size(size::LABEL).font(SEMIBOLD),
+                iced::widget::Row::with_children(outline)
+                    .spacing(2.0 * UNIT)
+                    .width(Fill)
+                    .wrap()
+                    .vertical_spacing(UNIT / 2.0),
+            ]
+            .spacing(UNIT)
+        });
         column![
-            text(&lesson.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill),
+            title,
             minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
-            text("After this you can").size(size::LABEL).font(SEMIBOLD),
-            Column::with_children(goals).spacing(UNIT / 2.0),
-            text("In this lesson").size(size::LABEL).font(SEMIBOLD),
-            iced::widget::Row::with_children(outline)
-                .spacing(2.0 * UNIT)
-                .width(Fill)
-                .wrap()
-                .vertical_spacing(UNIT / 2.0),
+            goals,
+            outline,
             rule::horizontal(1).style(theme::hairline),
         ]
         .spacing(UNIT)

@@ -72,9 +72,10 @@ impl App {
     }
 
     pub(super) fn enter(&mut self, message: build_sheet::Message) -> Task<Message> {
-        match message {
-            build_sheet::Message::Field(event) => self.field(&event),
-            build_sheet::Message::Edit(edit, gesture) => {
+        match self.build_sheet.update(message) {
+            build_sheet::Action::None => Task::none(),
+            build_sheet::Action::Field(event) => self.field(&event),
+            build_sheet::Action::Edit(edit, gesture) => {
                 match self.desk.apply(&edit, gesture.as_deref()) {
                     Ok(()) => Task::none(),
                     Err(words) => self.ask(Question::Told(words)),
@@ -181,7 +182,7 @@ impl App {
 
     /// Settings are never worth stopping for, so a folder that cannot be written is let be.
     fn save_settings(&mut self) {
-        if let (Place::Lesson(_), Some(reading)) = (&self.place, &self.reading) {
+        if let Some(reading) = &self.reading {
             self.settings.place = reading.offset;
         }
         let _ = self.settings.save(&self.folders.settings);
@@ -229,6 +230,7 @@ impl App {
         self.forget_recovery();
         self.desk = desk;
         self.kept = self.desk.revision();
+        self.recovered = None;
         if let Some(reading) = &mut self.reading {
             reading.forget_drawn();
         }
@@ -276,13 +278,19 @@ impl App {
         match (text.trim().is_empty(), saving) {
             (true, _) => self.ask(Question::Path { saving, text }),
             (false, false) => self.open(path),
-            (false, true) if path.exists() && self.desk.path.as_deref() != Some(path) => {
-                self.ask(Question::Told(format!(
-                    "There is a file at {} already. Save under another name.",
-                    path.display()
-                )))
-            }
-            (false, true) => self.save_at(&files::with_ending(path.to_owned())),
+            (false, true) => self.save_new(&files::with_ending(path.to_owned())),
+        }
+    }
+
+    /// Saves at a path typed, where no dialog has asked before a file is written over.
+    fn save_new(&mut self, path: &Path) -> Task<Message> {
+        if path.exists() && self.desk.path.as_deref() != Some(path) {
+            self.ask(Question::Told(format!(
+                "There is a file at {} already. Save under another name.",
+                path.display()
+            )))
+        } else {
+            self.save_at(path)
         }
     }
 

@@ -5,7 +5,7 @@ use iced::{Element, Fill};
 
 use super::{App, Message};
 use crate::app::screen::reading::{self, Around, MARGIN};
-use crate::app::screen::{Place, build_sheet, contents, walk_round};
+use crate::app::screen::{Place, contents, walk_round};
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::inert::inert;
 use crate::app::{question, rail, strip};
@@ -45,7 +45,9 @@ impl App {
                     .map(Message::Contents)
             }
             Place::Lesson(id) => self.reading(id, width),
-            Place::BuildSheet => build_sheet::view(&self.desk, &self.settings, width >= 1100.0)
+            Place::BuildSheet => self
+                .build_sheet
+                .view(&self.desk, &self.settings, width >= 1100.0)
                 .map(Message::BuildSheet),
             Place::WalkRound => {
                 walk_round::view(lessons, &self.desk, &self.settings).map(Message::WalkRound)

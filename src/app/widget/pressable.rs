@@ -182,8 +182,10 @@ impl<Message: Clone> Widget<Message, Theme, Renderer> for Pressable<'_, Message>
     ) {
         let bounds = layout.bounds();
         operation.container(self.id.as_ref(), bounds);
-        if self.on_press.is_some() {
-            operation.focusable(self.id.as_ref(), bounds, tree.state.downcast_mut::<State>());
+        let state = tree.state.downcast_mut::<State>();
+        // What has just become of no use keeps the focus, so that the next one is found from there.
+        if self.on_press.is_some() || state.focused {
+            operation.focusable(self.id.as_ref(), bounds, state);
         }
         if let Some(inner) = layout.children().next() {
             operation.traverse(&mut |operation| {
@@ -210,7 +212,11 @@ impl<Message: Clone> Widget<Message, Theme, Renderer> for Pressable<'_, Message>
     ) {
         let state = tree.state.downcast_mut::<State>();
         let Some(on_press) = &self.on_press else {
-            state.focused = false;
+            if let Event::Mouse(mouse::Event::ButtonPressed(_))
+            | Event::Touch(touch::Event::FingerPressed { .. }) = event
+            {
+                state.focused = false;
+            }
             return;
         };
         let over = cursor.is_over(layout.bounds());

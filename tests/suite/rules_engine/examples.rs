@@ -1,12 +1,12 @@
 //! Single machines: numbers, what is lacking, what cannot be.
 
 use heftwise::quantity::catalogue::{
-    all, ground::*, impact::*, machine::*, pressure::*, running_gear::*,
+    all, ground::*, impact::*, machine::*, pressure::*, running_gear::*, traction::*,
 };
 use heftwise::quantity::{AnyId, Role};
 use heftwise::rules::{Origin, Value};
 
-use super::{cautions, crawler_with, lacks, values, words};
+use super::{ON_SOFT_GROUND, cautions, crawler_with, lacks, values, words};
 
 fn near(found: Option<f64>, wanted: f64, within: f64) {
     let found = found.expect("a number");
@@ -37,20 +37,25 @@ fn mean_force_of_a_stop_by_time_and_by_distance() {
 }
 
 #[test]
-fn everything_is_found_for_a_machine_with_everything_said() {
+fn everything_is_found_for_a_tracked_or_a_wheeled_machine_with_everything_said() {
     let wheels = [
         (WHEEL_DIAMETER.any(), 0.3),
         (WHEEL_WIDTH.any(), 0.08),
         (WHEEL_SQUASH.any(), 0.01),
         (INFLATION_PRESSURE.any(), 3e4),
+        (TYRE_SECTION_HEIGHT.any(), 0.05),
+        (WHEELED_MOBILITY_INDEX.any(), 60.0),
     ];
-    let values = crawler_with(&wheels);
+    let said = [ON_SOFT_GROUND, &wheels].concat();
+    let tracked = crawler_with(&said);
+    let on_wheels = [(TRACK_COUNT.any(), 0.0), (WHEEL_COUNT.any(), 4.0)];
+    let wheeled = crawler_with(&[&said[..], &on_wheels].concat());
     for entry in all().iter().filter(|entry| !matches!(entry.role, Role::Given { .. })) {
+        let found = [tracked.of(entry.id), wheeled.of(entry.id)];
         assert!(
-            matches!(values.of(entry.id), Value::Known(_)),
-            "{}: {:?}",
-            entry.id,
-            values.of(entry.id)
+            found.iter().any(|value| matches!(value, Value::Known(_))),
+            "{}: {found:?}",
+            entry.id
         );
     }
 }

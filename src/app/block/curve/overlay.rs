@@ -87,7 +87,8 @@ impl Program<field::Event> for Overlay<'_> {
                 let was = pointer.at;
                 pointer.at = cursor.position_in(bounds);
                 if pointer.holds {
-                    let point = cursor.position_from(bounds.position())?;
+                    // Past the edge of the page the pointer still holds the dot.
+                    let point = cursor.land().position_from(bounds.position())?;
                     let act = Act::Slid(self.slid(&layout, point));
                     return Some(Action::publish(self.event(act)).and_capture());
                 }

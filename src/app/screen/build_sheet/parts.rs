@@ -38,6 +38,7 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
         .style(theme::soft)
         .width(Fill),
         scrollable(container(table).padding(iced::Padding::ZERO.bottom(1.5 * UNIT)))
+            .id("parts")
             .horizontal()
             .style(theme::scroll)
             .width(Fill),

@@ -1,0 +1,1 @@
+//! Axle loads, tipping and nosing over.

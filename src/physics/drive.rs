@@ -1,0 +1,1 @@
+//! Motor, engine, gears and what they give at the ground.

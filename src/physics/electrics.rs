@@ -1,0 +1,1 @@
+//! Battery, wires, controller and regulator.

@@ -1,0 +1,1 @@
+//! Where losses go and how hot things get.

@@ -1,0 +1,1 @@
+//! Force, power, speed and stopping.

@@ -1,0 +1,1 @@
+//! Beams, bolts, materials and mounts.

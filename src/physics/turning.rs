@@ -1,0 +1,1 @@
+//! What it takes to swing the machine round.

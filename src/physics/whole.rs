@@ -1,0 +1,1 @@
+//! Range, the weight spiral and scaling.

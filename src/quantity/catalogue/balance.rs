@@ -1,0 +1,5 @@
+//! Axle loads, tipping and nosing over.
+
+use crate::quantity::Entry;
+
+pub(super) const ENTRIES: &[Entry] = &[];

@@ -1,0 +1,5 @@
+//! Beams, bolts, materials and mounts.
+
+use crate::quantity::Entry;
+
+pub(super) const ENTRIES: &[Entry] = &[];

@@ -1,0 +1,5 @@
+//! Range, the weight spiral and scaling.
+
+use crate::quantity::Entry;
+
+pub(super) const ENTRIES: &[Entry] = &[];

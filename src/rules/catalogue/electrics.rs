@@ -1,0 +1,7 @@
+//! Battery, wires, controller and regulator.
+
+use crate::rules::Rule;
+
+pub(super) fn rules() -> Vec<Rule> {
+    Vec::new()
+}

@@ -1,0 +1,14 @@
+//! The window without a screen: messages, clicks and keys in, state and words out.
+
+mod contrast;
+mod controls;
+mod curve;
+mod files;
+mod keys;
+mod lessons;
+mod looks;
+mod notebook;
+mod numbers;
+mod recovery;
+mod remembered;
+mod rig;
