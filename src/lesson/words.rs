@@ -6,7 +6,8 @@ use super::document::{Block, BlockKind, Lesson, Span};
 /// M. Brysbaert, "How many words do we read per minute?", Journal of Memory and Language 109 (2019).
 const WORDS_A_MINUTE: usize = 238;
 
-/// Every word of a lesson, a line for each block, cell and answer.
+/// Every word that a reader meets in a lesson, a line for each block, cell and answer; notes for
+/// teachers are not among them.
 pub fn plain_text(lesson: &Lesson) -> String {
     let mut text = String::new();
     for line in std::iter::once(&lesson.title).chain(&lesson.goals) {
@@ -99,7 +100,7 @@ fn of_block(kind: &BlockKind, text: &mut String) {
             add(text, &of_spans(&deeper.title));
             of_blocks(&deeper.blocks, text);
         }
-        BlockKind::Teacher(blocks) => of_blocks(blocks, text),
+        BlockKind::Teacher(_) => {}
         BlockKind::Broken { name, source, .. } => {
             add(text, name);
             add(text, source);

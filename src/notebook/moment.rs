@@ -6,8 +6,31 @@ use serde::{Deserialize, Serialize};
 
 /// A moment in coordinated universal time, `2026-05-04T09:30:00Z` (RFC 3339).
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Default, Serialize, Deserialize)]
-#[serde(transparent)]
+#[serde(from = "Written", into = "String")]
 pub struct Moment(String);
+
+/// A moment in the file: a text, or a date of TOML that a person wrote.
+#[derive(Deserialize)]
+#[serde(untagged)]
+enum Written {
+    Text(String),
+    Date(toml::value::Datetime),
+}
+
+impl From<Written> for Moment {
+    fn from(written: Written) -> Self {
+        match written {
+            Written::Text(text) => Self(text),
+            Written::Date(date) => Self(date.to_string()),
+        }
+    }
+}
+
+impl From<Moment> for String {
+    fn from(moment: Moment) -> Self {
+        moment.0
+    }
+}
 
 const DAY: u64 = 86_400;
 

@@ -79,6 +79,15 @@ fn keys_that_are_not_known_are_kept() {
 }
 
 #[test]
+fn a_person_may_write_a_date_without_quotes() {
+    let text = "format = 1\n[lesson.mud]\nopened = 2026-05-04T09:30:00Z\nfinished = 2026-05-05\n";
+    let notebook = Notebook::read(text).unwrap();
+    let record = notebook.lesson("mud").unwrap();
+    let dates = [&record.opened, &record.finished].map(|when| when.as_ref().unwrap().date());
+    assert_eq!(dates, ["2026-05-04", "2026-05-05"]);
+}
+
+#[test]
 fn a_file_that_cannot_be_read_is_kept_and_said() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("notebook.toml");

@@ -450,7 +450,11 @@ impl App {
         let id = reading.id.clone();
         self.reading = self.lesson(&id).map(|lesson| {
             let source = &self.source;
-            reading.reloaded(lesson, |file| source.picture(&id, file))
+            let mut reading = reading.reloaded(lesson, |file| source.picture(&id, file));
+            if let Some(record) = self.book.notebook().lesson(&id) {
+                reading.recall(lesson, record);
+            }
+            reading
         });
         Task::none()
     }

@@ -1,4 +1,18 @@
 //! `faded`: a worked chain in which some lines are left blank for the reader to fill.
+//!
+//! ```toml
+//! title = "With your numbers"          # optional
+//! [[step]]
+//! say = "Force: mass times gravity."   # Markdown within a line
+//! is = "live:weight"                   # or "62.8 N" with quantity = "weight"
+//! [[step]]
+//! say = "Area: tracks times width times length."
+//! is = "live:contact-area"
+//! unit = "m²"                          # optional: the unit it is shown and typed in
+//! blank = true
+//! tolerance = "3 %"                    # optional: 2 % without it
+//! hint = "Millimetres become metres first."  # optional: said after a wrong number
+//! ```
 
 use super::number::{self, Reference, Tolerance};
 use crate::lesson::document::Span;

@@ -1,4 +1,18 @@
 //! `measure`: a bench test at home, what is measured beside what is predicted.
+//!
+//! ```toml
+//! what = "Contact length of one track"
+//! quantity = "contact-length"
+//! tool = "a tape measure"
+//! error = "5 mm"                       # how far off the tool can be, or "3 %"
+//! how = """
+//! 1. Markdown of several blocks, without headings and live blocks.
+//! """
+//! over = "What explains a ratio over 1.3."
+//! under = "What explains a ratio under 0.7."
+//! predicted = "live:contact-length"    # optional: the quantity itself without it
+//! take = false                         # optional: not to be put into the build
+//! ```
 
 use super::number::{self, Reference, Tolerance};
 use crate::lesson::document::{Block, Span};

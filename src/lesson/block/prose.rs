@@ -1,4 +1,5 @@
-//! `deeper` and `teacher`: live blocks whose body is Markdown instead of TOML.
+//! `deeper` and `teacher`: live blocks whose body is Markdown instead of TOML, without headings and
+//! live blocks. The first line of `deeper` is its title, which stays in view while it is folded.
 
 use crate::lesson::document::{Block, BlockKind, Span};
 use crate::lesson::place::{Fault, Origin, Report};

@@ -1,4 +1,13 @@
 //! What a guess asks when the reader tries again.
+//!
+//! ```toml
+//! [[variant]]                          # as many as wanted, after everything else of the guess
+//! question = "And with half the mass?"
+//! why = "..."                          # optional: the guess's own without it
+//! [[variant.choice]]                   # what the kind asks for: choices, or answer and replies, or
+//! text = "..."                         # answer with slips, quantity and tolerance taken over
+//! right = true
+//! ```
 
 use super::{Choice, Guess, GuessKind, Kind};
 use crate::lesson::document::Span;
