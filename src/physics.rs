@@ -34,6 +34,34 @@ pub enum Impossible {
     Centred,
     /// The speed is zero.
     NoSpeed,
+    /// The altitude is outside the lowest layer of the standard atmosphere.
+    OutsideTroposphere,
+    /// At rest a power sets no force.
+    AtRest,
+    /// Neither air nor ground holds the machine back.
+    NothingHoldsBack,
+    /// Nothing that limits the thrust is known.
+    NoLimitKnown,
+    /// The acceleration runs out before that speed.
+    NeverThatFast,
+    /// The thrust is more than the weight.
+    ClimbsAnything,
+    /// The slope pulls more than the ground holds back.
+    SlidesOn,
+    /// Nothing is asked of the limit.
+    NothingAsked,
+    /// The machine goes straight on.
+    StraightOn,
+    /// The steering asks for a turn about a point under the machine or sideways.
+    NoTurnThere,
+    /// The ground holds the machine against the turning moment.
+    HeldByGround,
+    /// The mass on the scales is nothing, or the tilt is.
+    ScalesSayNothing,
+    /// The centre of gravity is not over the supports.
+    OffItsSupports,
+    /// A body cannot swing that fast about that point.
+    TooFastASwing,
     /// More than one kind of running gear, where the rule is for one kind alone.
     MixedGear,
     /// No track, where the rule is for tracks.

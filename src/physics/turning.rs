@@ -1,1 +1,23 @@
-//! What it takes to swing the machine round.
+//! Turning: sideways force, inertia, swinging round, and spinning parts.
+
+mod curve;
+mod inertia;
+mod spin;
+mod swing;
+
+pub use curve::{
+    bank_speed, sideways_acceleration, sideways_force, sideways_grip, steer_angle, turn_radius,
+    turn_radius_from_tracks, turning_rate,
+};
+pub use inertia::{
+    box_inertia, moved_inertia, pendulum_inertia, point_inertia, radius_of_gyration, ring_inertia,
+    rod_inertia, solid_inertia, sphere_inertia, torsion_inertia,
+};
+pub use spin::{
+    momentum, precession, rim_acceleration, rim_speed, shared_rate, spin_energy, tilting_torque,
+    turns_rate,
+};
+pub use swing::{
+    angular_acceleration, moment_for_swing, rate_after, skid_moment, skid_thrust,
+    swing_and_stop_time, swing_moment, swing_time, swinging_moment, torque_for,
+};

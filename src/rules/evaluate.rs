@@ -41,34 +41,101 @@ fn visit(id: AnyId, seen: &mut [bool], order: &mut Vec<usize>) {
     order.extend(places);
 }
 
+/// Which quantities' rules need a quantity, or say the same thing in another way.
+static DEPENDENTS: LazyLock<Vec<Vec<usize>>> = LazyLock::new(|| {
+    let mut dependents = vec![Vec::new(); quantities::all().len()];
+    for (place, entry) in quantities::all().iter().enumerate() {
+        for source in sources(entry.id) {
+            dependents[source].push(place);
+        }
+    }
+    dependents
+});
+
+/// What a quantity is found from: the needs of its rule, and its partner.
+fn sources(id: AnyId) -> Vec<usize> {
+    let needs = catalogue::finder(id).into_iter().flat_map(|rule| &rule.needs).map(|need| need.id);
+    let pair = catalogue::partner(id).into_iter().flat_map(|pair| [pair.one, pair.other]);
+    needs.chain(pair.filter(|other| *other != id)).filter_map(quantities::index).collect()
+}
+
+/// Everything reached from some quantities by a step from each to others.
+fn reach(from: &[AnyId], step: impl Fn(usize) -> Vec<usize>) -> Vec<bool> {
+    let mut reached = vec![false; quantities::all().len()];
+    let mut waiting: Vec<usize> = from.iter().filter_map(|id| quantities::index(*id)).collect();
+    while let Some(place) = waiting.pop() {
+        if !reached[place] {
+            reached[place] = true;
+            waiting.extend(step(place));
+        }
+    }
+    reached
+}
+
+/// The part of a pass that a change of some given numbers can reach, for asking the same question
+/// many times over: a curve, a spread. The numbers are those of a whole pass; a caution that looks
+/// further than its rule's own needs may be left as it was.
+#[derive(Debug, Clone)]
+pub struct Course {
+    places: Vec<usize>,
+}
+
+impl Course {
+    /// All of the rules.
+    fn whole() -> Self {
+        Self { places: ORDER.clone() }
+    }
+
+    /// What `changed` can reach.
+    pub fn from(changed: &[AnyId]) -> Self {
+        let reached = reach(changed, |place| DEPENDENTS[place].clone());
+        Self { places: ORDER.iter().copied().filter(|place| reached[*place]).collect() }
+    }
+
+    /// What `changed` can reach on the way to `wanted`; nothing else is brought up to date.
+    pub fn between(changed: &[AnyId], wanted: &[AnyId]) -> Self {
+        let leads = reach(wanted, |place| sources(quantities::all()[place].id));
+        let mut course = Self::from(changed);
+        course.places.retain(|place| leads[*place]);
+        course
+    }
+
+    /// Brings values up to date with numbers that differ from those they were found from in
+    /// nothing but what the course starts from.
+    pub fn run(&self, givens: &Givens, values: &mut Values) {
+        let entries = quantities::all();
+        for &place in &self.places {
+            values.slots[place] =
+                given(givens, entries[place].id).unwrap_or(Value::Missing(Vec::new()));
+        }
+        for &place in &self.places {
+            let id = entries[place].id;
+            if givens.get(id).is_some() {
+                continue;
+            }
+            values.slots[place] = match (catalogue::partner(id), catalogue::finder(id)) {
+                (Some(pair), Some(rule)) => found_by_partner(pair, rule, givens, values),
+                (None, Some(rule)) => found(rule, values),
+                (_, None) => match entries[place].role {
+                    Role::Given { assumed: Some(si) } => known(si, Origin::Assumed),
+                    _ => Value::Missing(vec![vec![id]]),
+                },
+            };
+        }
+        let here = |id| quantities::index(id).is_some_and(|place| self.places.contains(&place));
+        for pair in catalogue::PAIRS.iter().filter(|pair| here(pair.one) && here(pair.other)) {
+            compare(pair, givens, values);
+        }
+    }
+}
+
 /// Finds every quantity that can be found from the numbers given.
 ///
 /// A quantity that is given is taken as given, whether or not a rule could find it. Nothing
 /// found is ever NaN or infinite: such a result is [`Value::Invalid`], with the reason.
 pub fn evaluate(givens: &Givens) -> Values {
-    let entries = quantities::all();
-    let mut values = Values { slots: vec![Value::Missing(Vec::new()); entries.len()] };
-    for &place in ORDER.iter() {
-        values.slots[place] =
-            given(givens, entries[place].id).unwrap_or(Value::Missing(Vec::new()));
-    }
-    for &place in ORDER.iter() {
-        let id = entries[place].id;
-        if givens.get(id).is_some() {
-            continue;
-        }
-        values.slots[place] = match (catalogue::partner(id), catalogue::finder(id)) {
-            (Some(pair), Some(rule)) => found_by_partner(pair, rule, givens, &values),
-            (None, Some(rule)) => found(rule, &values),
-            (_, None) => match entries[place].role {
-                Role::Given { assumed: Some(si) } => known(si, Origin::Assumed),
-                _ => Value::Missing(vec![vec![id]]),
-            },
-        };
-    }
-    for pair in catalogue::PAIRS {
-        compare(pair, givens, &mut values);
-    }
+    let mut values = Values { slots: vec![Value::Missing(Vec::new()); quantities::all().len()] };
+    Course::whole().run(givens, &mut values);
     values
 }
 

@@ -46,6 +46,44 @@ pub(super) fn impossible(why: Impossible) -> String {
             "The load bears down exactly in the middle, so no end is near to lifting."
         }
         Impossible::NoSpeed => "It is not moving, so there is nothing to stop.",
+        Impossible::OutsideTroposphere => {
+            "The standard air is known here from 5000 m below the sea to 11 000 m above it."
+        }
+        Impossible::AtRest => {
+            "At rest any power would give an unlimited force, so torque, grip or balance sets it: give a driving speed above zero."
+        }
+        Impossible::NothingHoldsBack => {
+            "Neither air nor ground holds the machine back, so its speed has no end: say the drag area or the rolling resistance."
+        }
+        Impossible::NoLimitKnown => {
+            "Nothing that limits the thrust is known: say the power, the torque or the grip."
+        }
+        Impossible::NeverThatFast => {
+            "The machine never gets that fast: what holds it back takes all the thrust before."
+        }
+        Impossible::ClimbsAnything => {
+            "The thrust is more than the whole weight, so strength sets no slope: grip and balance give out first."
+        }
+        Impossible::SlidesOn => {
+            "The slope pulls as much as the ground holds back, so the machine never comes to rest."
+        }
+        Impossible::NothingAsked => "Nothing is asked of this limit, so there is no margin to state.",
+        Impossible::StraightOn => "The machine goes straight on, so there is no turn.",
+        Impossible::NoTurnThere => {
+            "The steering angle must be less than 90° either way, or no turn comes of it."
+        }
+        Impossible::HeldByGround => {
+            "The ground holds the tracks harder than the drive can turn them, so the machine does not swing round: less load, a shorter contact or more thrust would do it."
+        }
+        Impossible::ScalesSayNothing => {
+            "The scales must carry a load, and the raised end must be raised."
+        }
+        Impossible::OffItsSupports => {
+            "The centre of gravity is not between the supports: the machine tips over where it stands."
+        }
+        Impossible::TooFastASwing => {
+            "No body swings that fast about a pivot so far off: measure the period and the pivot distance again."
+        }
         Impossible::MixedGear => {
             "How far it sinks is only known for tracks alone or skis alone: a machine on both, or on wheels as well, shares its load in another way."
         }

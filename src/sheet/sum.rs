@@ -80,11 +80,39 @@ struct Weighed {
     at: Option<[Amount; 3]>,
 }
 
+/// A moment of inertia about the upright axis through a centre of gravity, SI units.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub(super) struct Swing {
+    /// Kilogram square metres; points, without their own size.
+    pub inertia: f64,
+    /// Its half-width; zero when nothing carries a spread.
+    pub spread: f64,
+}
+
+/// Point masses about the upright axis through their centre of gravity, `Σ m ((x−x̄)² + (y−ȳ)²)`:
+/// the parallel-axis theorem without the parts' own inertia. Half-widths to first order
+/// (JCGM 100:2008, 5.1.2); the centre of gravity drops out, as the inertia is least about it.
+fn swing(placed: impl Iterator<Item = (Amount, [Amount; 3])>, cg: [f64; 3]) -> Swing {
+    let mut widths = Vec::new();
+    let inertia = placed
+        .map(|(mass, at)| {
+            let [x, y] = [0, 1].map(|axis| at[axis].si - cg[axis]);
+            widths.push(mass.spread.unwrap_or(0.0) * (x * x + y * y));
+            widths.push(2.0 * mass.si * x * at[0].spread.unwrap_or(0.0));
+            widths.push(2.0 * mass.si * y * at[1].spread.unwrap_or(0.0));
+            mass.si * (x * x + y * y)
+        })
+        .sum();
+    Swing { inertia, spread: quadrature(widths.into_iter()) }
+}
+
 /// The parts added up, and what goes with them.
 pub(super) struct Sum {
     pub total: PartsTotal,
     /// Half-widths of the centre of gravity in metres; zero when nothing carries a spread.
     pub cg_spread: [f64; 3],
+    /// The placed parts about their centre of gravity, as points.
+    pub swing: Swing,
     /// Whether the mass of every part can be read.
     pub complete: bool,
     pub problems: Vec<Remark>,
@@ -135,7 +163,8 @@ pub(super) fn parts(parts: &[Part]) -> Sum {
             ]
         })) / total.placed_mass.max(f64::MIN_POSITIVE)
     });
-    Sum { total, cg_spread, complete, problems }
+    let swing = swing(placed(), cg);
+    Sum { total, cg_spread, swing, complete, problems }
 }
 
 /// Half-widths that have nothing to do with each other, combined (JCGM 100:2008, 5.1.2).

@@ -4,8 +4,10 @@ use std::collections::BTreeMap;
 
 use super::contents::Entries;
 use super::part::{PartField, TrialMass};
-use super::sum::{self, Sum};
+use super::sum::{self, Sum, Swing};
+use crate::quantity::catalogue::balance::SIDE_OFFSET;
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, MASS};
+use crate::quantity::catalogue::turning::YAW_INERTIA;
 use crate::quantity::{Amount, AnyId, catalogue, parse, show_plain};
 use crate::rules::{Givens, Origin};
 
@@ -74,7 +76,7 @@ pub struct Tally {
 
 /// What the entries say, in numbers.
 pub(super) fn tally(entries: &Entries) -> Tally {
-    let Sum { total, cg_spread, complete, problems } = sum::parts(&entries.parts);
+    let Sum { total, cg_spread, swing, complete, problems } = sum::parts(&entries.parts);
     let mut tally = Tally { parts: total, problems, ..Tally::default() };
     for (id, text) in &entries.numbers {
         tally.take_number(*id, text);
@@ -82,6 +84,7 @@ pub(super) fn tally(entries: &Entries) -> Tally {
     let trial = entries.trial.as_ref().and_then(|trial| tally.read_trial(trial));
     tally.weigh(trial.as_ref(), complete);
     tally.balance(trial.as_ref(), cg_spread);
+    tally.swing(trial.as_ref(), swing);
     tally
 }
 
@@ -206,7 +209,8 @@ impl Tally {
             Some((added, at)) => with_trial((parts, cg_spread), mass, added, at),
         };
         self.cg = Some(cg);
-        for (id, axis) in [(BALANCE_OFFSET.any(), 0), (CG_HEIGHT.any(), 2)] {
+        let axes = [(BALANCE_OFFSET.any(), 0), (SIDE_OFFSET.any(), 1), (CG_HEIGHT.any(), 2)];
+        for (id, axis) in axes {
             if self.givens.get(id).is_none() && !self.blocked(id) {
                 self.give(id, cg[axis], Origin::Parts, spread[axis]);
             } else if placed.is_some() && self.givens.get(id).is_some() {
@@ -216,6 +220,28 @@ impl Tally {
                     format!("You entered the {label}, so the trial mass does not move it."),
                 );
             }
+        }
+    }
+
+    /// The yaw inertia from parts with places, as points, where it was not stated. A trial mass
+    /// with a place moves the axis: the parallel-axis theorem adds both shares.
+    fn swing(&mut self, trial: Option<&Trial>, parts: Swing) {
+        let id = YAW_INERTIA.any();
+        let (Some(cg), Some(own)) = (self.cg, self.parts.cg) else { return };
+        if self.givens.get(id).is_some() || self.blocked(id) {
+            return;
+        }
+        let away = |at: [f64; 3]| (at[0] - cg[0]).powi(2) + (at[1] - cg[1]).powi(2);
+        let added = trial.and_then(|trial| trial.at.map(|at| (trial.mass, at)));
+        let (moved, spread) = added.map_or((0.0, parts.spread), |(mass, at)| {
+            let arm = away(at.map(|length| length.si));
+            let from_mass = mass.spread.unwrap_or(0.0) * arm;
+            let shift = self.parts.placed_mass * away(own);
+            (mass.si * arm + shift, sum::quadrature([parts.spread, from_mass].into_iter()))
+        });
+        let inertia = parts.inertia + moved;
+        if inertia > 0.0 {
+            self.give(id, inertia, Origin::Parts, spread);
         }
     }
 

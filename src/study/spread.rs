@@ -7,7 +7,7 @@
 use std::collections::BTreeMap;
 
 use crate::quantity::{AnyId, catalogue};
-use crate::rules::{Givens, Origin, Value, Values, evaluate};
+use crate::rules::{Course, Givens, Origin, Value, Values};
 
 /// Steps at which the rules run again, in spreads: both ends, and halfway to see bends.
 const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
@@ -100,12 +100,14 @@ fn steps(givens: &Givens, values: &Values, id: AnyId, spread: f64) -> Option<[Op
     if known.origin == Origin::Found || !spread.is_finite() || spread <= 0.0 {
         return None;
     }
+    let course = Course::from(&[id]);
     Some(STEPS.map(|step| {
         let si = known.si + step * spread;
         entry.admits(si).then(|| {
-            let mut givens = givens.clone();
+            let (mut givens, mut values) = (givens.clone(), values.clone());
             givens.put(id, si, known.origin);
-            evaluate(&givens)
+            course.run(&givens, &mut values);
+            values
         })
     }))
 }

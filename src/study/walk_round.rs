@@ -4,7 +4,8 @@ use super::outcome::Outcome;
 use super::words::{label, lacking};
 use crate::quantity::AnyId;
 use crate::quantity::catalogue::{
-    ground::HOLDING_PRESSURE, impact::*, pressure::*, running_gear::CONTACT_LENGTH,
+    balance::*, ground::HOLDING_PRESSURE, impact::*, motion::DRIVING_SPEED, pressure::*,
+    running_gear::CONTACT_LENGTH, turning::*,
 };
 use crate::rules::{Lack, Value};
 
@@ -55,6 +56,42 @@ pub const LIMITS: &[Limit] = &[
         lesson: "pressure",
         first_move: "Move mass towards the middle of the contact, or lower on a slope.",
         gives: "The light end of the contact carries nothing, so the rest presses harder.",
+    },
+    Limit {
+        margin: SIDE_SLOPE_MARGIN.any(),
+        demand: SIDE_SLOPE_DEMAND.any(),
+        capacity: STABILITY_FACTOR.any(),
+        title: "Over the side on a side slope",
+        lesson: "pressure",
+        first_move: "Set the heavy parts lower, or the tracks further apart.",
+        gives: "The machine tips over to the low side.",
+    },
+    Limit {
+        margin: FRONT_LIFT_MARGIN.any(),
+        demand: CLIMB_DEMAND.any(),
+        capacity: FRONT_LIFT_LIMIT.any(),
+        title: "Over backwards in climbing",
+        lesson: "pressure",
+        first_move: "Move mass forward or lower, or start off more gently.",
+        gives: "The front lifts and the machine goes over backwards.",
+    },
+    Limit {
+        margin: NOSE_OVER_MARGIN.any(),
+        demand: BRAKE_DEMAND.any(),
+        capacity: NOSE_OVER_LIMIT.any(),
+        title: "Over the nose in braking",
+        lesson: "pressure",
+        first_move: "Move mass back or lower, or brake more gently.",
+        gives: "The rear lifts and the machine goes over its nose.",
+    },
+    Limit {
+        margin: TURN_MARGIN.any(),
+        demand: DRIVING_SPEED.any(),
+        capacity: TURN_SPEED_LIMIT.any(),
+        title: "Speed in the turn",
+        lesson: "pressure",
+        first_move: "Slow down before the turn, or make it wider.",
+        gives: "The machine tips over or slides out of the turn.",
     },
     Limit {
         margin: FRAME_MARGIN.any(),
@@ -134,12 +171,14 @@ fn check(limit: &'static Limit, outcome: &Outcome) -> Finding {
         Value::Missing(lacks) => {
             finding(None, None, Verdict::NotKnown(lacks.clone()), lacking(lacks))
         }
-        Value::Invalid(_) if centred(limit, outcome) => finding(
-            None,
-            None,
-            Verdict::Holds,
-            "The load bears down exactly in the middle, so no end is near to lifting.".to_owned(),
-        ),
+        Value::Invalid(_) if nothing_asked(limit, outcome) => {
+            let sentence = if limit.margin == BALANCE_MARGIN.any() {
+                "The load bears down exactly in the middle, so no end is near to lifting."
+            } else {
+                "Nothing is asked of it, so it holds."
+            };
+            finding(None, None, Verdict::Holds, sentence.to_owned())
+        }
         Value::Invalid(why) => finding(None, None, Verdict::Invalid(why.clone()), why.clone()),
         Value::Known(known) => {
             let range = outcome.range(limit.margin).map(|range| (range.low, range.high));
@@ -150,9 +189,16 @@ fn check(limit: &'static Limit, outcome: &Outcome) -> Finding {
     }
 }
 
-/// A load exactly in the middle: the balance margin has no end, which is as good as can be.
-fn centred(limit: &Limit, outcome: &Outcome) -> bool {
-    limit.margin == BALANCE_MARGIN.any() && outcome.values.si(PRESSURE_OFFSET) == Some(0.0)
+/// A margin without an end because nothing is asked, which is as good as can be: a load exactly in
+/// the middle, level ground, standing still, driving straight on.
+fn nothing_asked(limit: &Limit, outcome: &Outcome) -> bool {
+    let si = |id| outcome.values.si(id);
+    let straight = match (si(LEFT_SPEED.any()), si(RIGHT_SPEED.any())) {
+        (Some(left), Some(right)) => left == right,
+        _ => si(STEER_ANGLE.any()) == Some(0.0),
+    };
+    let level = si(limit.demand) == Some(0.0) && si(limit.capacity).is_some();
+    level || (limit.margin == TURN_MARGIN.any() && straight)
 }
 
 fn judge(

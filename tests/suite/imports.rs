@@ -35,6 +35,8 @@ const FENCES: &[(&[&str], &[&str])] = &[
     (&["pulldown_cmark"], &["lesson"]),
     (&["clap"], &["cli"]),
     (&["rfd"], &["app"]),
+    (&["roots"], &["physics"]),
+    (&["differential_equations"], &["physics"]),
     (&["std", "fs"], READS_AND_WRITES_FILES),
     (&["std", "process"], &[]),
     (&["std", "net"], &[]),

@@ -8,6 +8,7 @@
 
 mod arguments;
 mod commands;
+mod golden;
 mod imports;
 mod lesson_practice;
 mod lesson_problems;

@@ -6,12 +6,18 @@
 //! Where a source gives a force and asks for what a rule takes as given, the printed answer goes
 //! in and the source's given number must come out.
 
+mod air;
+mod balance;
 mod ground;
 mod impact;
+mod motion;
 mod practice;
 mod pulse;
 mod restitution;
+mod runs;
+mod spinning;
 mod traction;
+mod turning;
 
 use std::collections::HashSet;
 

@@ -1,15 +1,19 @@
 //! The rules from outside: the whole table, the engine, each topic, and the laws behind them.
 
 mod cautions;
+mod course;
 mod examples;
 mod laws;
+mod motion_laws;
 mod numbers;
 mod soft_ground;
 mod table;
+mod under_way;
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
-    ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
+    balance::*, ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
+    turning::*,
 };
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
@@ -29,6 +33,41 @@ const CRAWLER: &[(AnyId, f64)] = &[
     (IMPACT_PATCH.any(), 1e-3),
     (FRAME_STRENGTH.any(), 5e3),
     (SHOCK_LIMIT.any(), 50.0),
+];
+
+/// What drives it, what it meets on the way, and how it stands and turns.
+const UNDER_WAY: &[(AnyId, f64)] = &[
+    (TARGET_SPEED.any(), 1.5),
+    (WANTED_ACCELERATION.any(), 0.5),
+    (DRIVE_POWER.any(), 60.0),
+    (DRIVE_TORQUE.any(), 1.6),
+    (DRIVE_RADIUS.any(), 0.04),
+    (GEAR_RATIO.any(), 30.0),
+    (ROTOR_INERTIA.any(), 2e-6),
+    (WHEEL_INERTIA.any(), 1e-3),
+    (DRAG_COEFFICIENT.any(), 1.0),
+    (FRONTAL_AREA.any(), 0.04),
+    (WHEELBASE.any(), 0.4),
+    (GAUGE.any(), 0.3),
+    (SIDE_SLOPE.any(), 0.1),
+    (PUSH_HEIGHT.any(), 0.2),
+    (FRONT_SCALE.any(), 2.8),
+    (REAR_SCALE.any(), 3.6),
+    (RAISED_SCALE.any(), 3.0),
+    (RAISE_ANGLE.any(), 0.35),
+    (AXLE_HEIGHT.any(), 0.04),
+    (LEFT_SPEED.any(), 0.8),
+    (RIGHT_SPEED.any(), 1.2),
+    (SIDEWAYS_COEFFICIENT.any(), 0.3),
+    (MACHINE_LENGTH.any(), 0.5),
+    (MACHINE_WIDTH.any(), 0.4),
+    (BANK_ANGLE.any(), 0.1),
+    (PIVOT_DISTANCE.any(), 0.2),
+    (SWING_PERIOD.any(), 1.0),
+    (SPIN_RATE.any(), 800.0),
+    (SPIN_RADIUS.any(), 0.02),
+    (SPIN_MASS.any(), 0.1),
+    (SWING_TIME_WANTED.any(), 1.0),
 ];
 
 /// Loose dry sand, fresh snow, tests and running gear, for the rules of soft ground.
@@ -69,7 +108,7 @@ fn values(given: &[(AnyId, f64)]) -> Values {
 
 /// The crawler with some numbers changed or added.
 fn crawler_with(changes: &[(AnyId, f64)]) -> Values {
-    values(&[CRAWLER, changes].concat())
+    values(&[CRAWLER, UNDER_WAY, changes].concat())
 }
 
 fn lacks(values: &Values, id: impl Into<AnyId>) -> Vec<Lack> {

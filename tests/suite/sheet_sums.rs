@@ -1,8 +1,10 @@
 //! Parts and trial mass added up, against published examples.
 
 use approx::assert_relative_eq;
+use heftwise::quantity::catalogue::balance::SIDE_OFFSET;
 use heftwise::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, MASS};
-use heftwise::rules::Origin;
+use heftwise::quantity::catalogue::turning::{YAW_ACCELERATION, YAW_INERTIA};
+use heftwise::rules::{Origin, evaluate};
 use heftwise::sheet::{Place, Sheet, Tally};
 
 use crate::sheet_edit::{set, sheet};
@@ -24,7 +26,7 @@ fn si(tally: &Tally, id: impl Into<heftwise::quantity::AnyId>) -> f64 {
     tally.givens.get(id.into()).expect("it is given").0
 }
 
-/// Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1: rear
+/// cg-benchmark-bicycle: Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1: rear
 /// wheel, rider with frame, fork, front wheel. The sum of mass times height is printed as the
 /// stiffness entry -80.95; the heights and distances divided by 94 kg are worked from it.
 #[test]
@@ -47,7 +49,7 @@ fn the_benchmark_bicycle_has_its_centre_of_gravity_where_published() {
     assert_relative_eq!(si(&tally, CG_HEIGHT), 0.861170, max_relative = 2e-6);
 }
 
-/// Baker and Haynes, Engineering Statics: Open and Interactive, chapter 7, "3D Center of Mass":
+/// cg-block-hole-wedge: Baker and Haynes, Engineering Statics: Open and Interactive, chapter 7, "3D Center of Mass":
 /// a block, a hole and a wedge. The weights are proportional to these masses; the hole, a negative
 /// part, is the trial mass.
 #[test]
@@ -66,7 +68,7 @@ fn a_hole_taken_out_by_the_trial_mass_moves_the_centre_as_published() {
     assert_relative_eq!(si(&tally, CG_HEIGHT) / 0.3048, 3.37, max_relative = 3e-3);
 }
 
-/// Baker and Haynes, as above, "Simple Center of Gravity": 50, 10 and 30 N at 0, 1.2 and 2 m.
+/// cg-three-boxes: Baker and Haynes, as above, "Simple Center of Gravity": 50, 10 and 30 N at 0, 1.2 and 2 m.
 #[test]
 fn three_boxes_balance_where_published() {
     let up = "0 m";
@@ -181,4 +183,66 @@ fn a_mass_set_on_a_stated_mass_is_the_mass() {
     assert_eq!(si(&sheet.tally(), MASS), 7.0);
     sheet.apply(&set(MASS, "8 kg")).unwrap();
     assert_eq!(si(&sheet.tally(), MASS), 8.0);
+}
+
+/// The parts about their own balance point: a dumb-bell of 1 kg at 0.3 m either way is 0.18 kg·m²
+/// (point masses, OpenStax, University Physics Volume 1, section 10.4).
+#[test]
+fn parts_with_places_give_the_yaw_inertia() {
+    let ends = [("1 kg", ["0.5 m", "0 m", "0.1 m"]), ("1 kg", ["-0.1 m", "0 m", "0.2 m"])];
+    let tally = build(&ends, "").tally();
+    assert_eq!(tally.givens.get(YAW_INERTIA.any()).unwrap().1, Origin::Parts);
+    assert_relative_eq!(si(&tally, YAW_INERTIA), 0.18, max_relative = 1e-12);
+    let across = [("1 kg", ["0 m", "0.3 m", "0.1 m"]), ("1 kg", ["0 m", "-0.3 m", "0.2 m"])];
+    assert_relative_eq!(si(&build(&across, "").tally(), YAW_INERTIA), 0.18, max_relative = 1e-12);
+}
+
+/// A trial mass with a place counts as one part more (parallel axis).
+#[test]
+fn a_trial_mass_counts_in_the_yaw_inertia_like_a_part() {
+    let three = [
+        ("1 kg", ["0.5 m", "0.1 m", "0 m"]),
+        ("2 kg", ["-0.1 m", "0 m", "0 m"]),
+        ("0.7 kg", ["0.2 m", "-0.4 m", "0 m"]),
+    ];
+    let whole = build(&three, "").tally();
+    let trial = "[trial-mass]\nmass = \"+0.7 kg\"\nat = [\"0.2 m\", \"-0.4 m\", \"0 m\"]\n";
+    let split = build(&three[..2], trial).tally();
+    for id in [YAW_INERTIA.any(), SIDE_OFFSET.any(), BALANCE_OFFSET.any()] {
+        assert_relative_eq!(si(&split, id), si(&whole, id), max_relative = 1e-12);
+    }
+}
+
+#[test]
+fn a_stated_yaw_inertia_wins_and_one_point_gives_none() {
+    let ends = [("1 kg", ["0.5 m", "0 m", "0 m"]), ("1 kg", ["-0.1 m", "0 m", "0 m"])];
+    let stated = build(&ends, "[turning]\nyaw-inertia = \"2 kg·m²\"\n").tally();
+    assert_eq!(stated.givens.get(YAW_INERTIA.any()), Some((2.0, Origin::Given)));
+    let one = build(&ends[..1], "").tally();
+    assert_eq!(one.givens.get(YAW_INERTIA.any()), None);
+}
+
+/// JCGM 100:2008, 5.1.2: 2 m x times the half-width of each place, in quadrature.
+#[test]
+fn the_yaw_inertia_carries_the_spread_of_its_places() {
+    let ends = [("1 kg", ["0.30 ± 0.01 m", "0 m", "0 m"]), ("1 kg", ["-0.3 m", "0 m", "0 m"])];
+    let tally = build(&ends, "").tally();
+    assert_relative_eq!(tally.spreads[&YAW_INERTIA.any()], 2.0 * 0.3 * 0.01, max_relative = 1e-12);
+}
+
+/// The same half kilogram slows the answer to the steering more at the end than in the middle.
+#[test]
+fn where_mass_sits_decides_how_quickly_it_answers() {
+    let answers = |at: &str| {
+        let parts = [("3 kg", ["200 mm", "0 mm", "90 mm"]), ("3 kg", ["-200 mm", "0 mm", "90 mm"])];
+        let more = format!(
+            "[turning]\nswing-moment = \"2 N·m\"\n[trial-mass]\nmass = \"+500 g\"\nat = [\"{at}\", \"0 mm\", \"90 mm\"]\n"
+        );
+        let values = evaluate(&build(&parts, &more).tally().givens);
+        values.si(YAW_ACCELERATION).expect("it is found")
+    };
+    let (middle, end) = (answers("0 mm"), answers("260 mm"));
+    assert!(end < middle, "{end} and {middle}");
+    // 0.24 kg·m² without it; a mass at the balance point adds nothing.
+    assert_relative_eq!(middle, 2.0 / 0.24, max_relative = 1e-9);
 }

@@ -1,5 +1,132 @@
 //! What it takes to swing the machine round.
 
-use crate::quantity::Entry;
+use crate::quantity::{
+    Acceleration, Angle, AngularAcceleration, AngularSpeed, Energy, Entry, Force, Id, Inertia,
+    Length, Mass, Ratio, Speed, Time, Topic::Turning, Torque,
+};
 
-pub(super) const ENTRIES: &[Entry] = &[];
+pub const STEER_ANGLE: Id<Angle> = Id::new("steer-angle");
+pub const LEFT_SPEED: Id<Speed> = Id::new("left-speed");
+pub const RIGHT_SPEED: Id<Speed> = Id::new("right-speed");
+pub const MACHINE_LENGTH: Id<Length> = Id::new("machine-length");
+pub const MACHINE_WIDTH: Id<Length> = Id::new("machine-width");
+pub const SIDEWAYS_COEFFICIENT: Id<Ratio> = Id::new("sideways-coefficient");
+pub const SWING_ANGLE: Id<Angle> = Id::new("swing-angle");
+pub const SWING_TIME_WANTED: Id<Time> = Id::new("swing-time-wanted");
+pub const BANK_ANGLE: Id<Angle> = Id::new("bank-angle");
+pub const SWING_PERIOD: Id<Time> = Id::new("swing-period");
+pub const PIVOT_DISTANCE: Id<Length> = Id::new("pivot-distance");
+pub const SPIN_RATE: Id<AngularSpeed> = Id::new("spin-rate");
+pub const SPIN_RADIUS: Id<Length> = Id::new("spin-radius");
+pub const SPIN_MASS: Id<Mass> = Id::new("spin-mass");
+
+pub const TURN_RADIUS: Id<Length> = Id::new("turn-radius");
+pub const STEER_ANGLE_NEEDED: Id<Angle> = Id::new("steer-angle-needed");
+pub const SIDEWAYS_ACCELERATION: Id<Acceleration> = Id::new("sideways-acceleration");
+pub const SIDEWAYS_FORCE: Id<Force> = Id::new("sideways-force");
+pub const SIDEWAYS_GRIP: Id<Ratio> = Id::new("sideways-grip");
+pub const BANK_SPEED: Id<Speed> = Id::new("bank-speed");
+pub const TURNING_RATE: Id<AngularSpeed> = Id::new("turning-rate");
+pub const YAW_INERTIA: Id<Inertia> = Id::new("yaw-inertia");
+pub const YAW_RADIUS: Id<Length> = Id::new("yaw-radius");
+pub const TIMED_INERTIA: Id<Inertia> = Id::new("timed-inertia");
+pub const TURNING_MOMENT: Id<Torque> = Id::new("turning-moment");
+pub const SKID_MOMENT: Id<Torque> = Id::new("skid-moment");
+pub const SWING_MOMENT: Id<Torque> = Id::new("swing-moment");
+pub const SKID_THRUST: Id<Force> = Id::new("skid-thrust");
+pub const YAW_ACCELERATION: Id<AngularAcceleration> = Id::new("yaw-acceleration");
+pub const SWING_TIME: Id<Time> = Id::new("swing-time");
+pub const SWING_STOP_TIME: Id<Time> = Id::new("swing-stop-time");
+pub const SWING_MOMENT_NEEDED: Id<Torque> = Id::new("swing-moment-needed");
+pub const SWING_RATE: Id<AngularSpeed> = Id::new("swing-rate");
+pub const SWING_ENERGY: Id<Energy> = Id::new("swing-energy");
+pub const SPIN_INERTIA: Id<Inertia> = Id::new("spin-inertia");
+pub const RIM_SPEED: Id<Speed> = Id::new("rim-speed");
+pub const RIM_ACCELERATION: Id<Acceleration> = Id::new("rim-acceleration");
+pub const SPIN_ENERGY: Id<Energy> = Id::new("spin-energy");
+pub const GYRO_TORQUE: Id<Torque> = Id::new("gyro-torque");
+
+pub(super) const ENTRIES: &[Entry] = &[
+    Entry::given(Turning, STEER_ANGLE, "steering angle", r"\delta", "How far the front wheels or skis point to the side.")
+        .possible(-1.55, 1.55)
+        .usual(0.0, 0.7),
+    Entry::given(Turning, LEFT_SPEED, "speed of the left track", r"v_L", "How fast the left track or the wheels of that side run; below zero, backwards.")
+        .possible(-100.0, 100.0)
+        .usual(-3.0, 3.0),
+    Entry::given(Turning, RIGHT_SPEED, "speed of the right track", r"v_R", "How fast the right track or the wheels of that side run; below zero, backwards.")
+        .possible(-100.0, 100.0)
+        .usual(-3.0, 3.0),
+    Entry::given(Turning, MACHINE_LENGTH, "machine length", r"l_m", "From the front to the rear of the body and its tracks.")
+        .above_zero()
+        .usual(0.1, 3.0),
+    Entry::given(Turning, MACHINE_WIDTH, "machine width", r"w_m", "From side to side over the tracks or wheels.")
+        .above_zero()
+        .usual(0.1, 2.0),
+    Entry::given(Turning, SIDEWAYS_COEFFICIENT, "sideways coefficient", r"\mu_t", "The pull that drags the tracks or wheels sideways over the ground, over the force on the ground: from a sideways pull test.")
+        .usual(0.2, 1.0),
+    Entry::given(Turning, SWING_ANGLE, "angle to swing through", r"\psi", "How far the machine is to swing round.")
+        .assumed(std::f64::consts::FRAC_PI_2)
+        .above_zero()
+        .usual(0.2, 3.2),
+    Entry::given(Turning, SWING_TIME_WANTED, "time wanted for the swing", r"t_w", "How quickly the machine is to swing through the angle and stand still again.")
+        .above_zero()
+        .usual(0.2, 5.0),
+    Entry::given(Turning, BANK_ANGLE, "bank of the curve", r"\beta", "How much the ground leans into the curve.")
+        .possible(0.0, 80.0 * std::f64::consts::PI / 180.0)
+        .usual(0.0, 0.6),
+    Entry::given(Turning, SWING_PERIOD, "period of the timed swing", r"T_s", "The time of one swing there and back, hung up and let swing through a few degrees: time ten and divide.")
+        .above_zero()
+        .usual(0.5, 4.0),
+    Entry::given(Turning, PIVOT_DISTANCE, "pivot above the balance point", r"d_p", "From the pivot it hangs by to its centre of gravity.")
+        .above_zero()
+        .usual(0.05, 2.0),
+    Entry::given(Turning, SPIN_RATE, "spin of the spinning part", r"\omega_s", "How fast the rotor, wheel or disc turns.")
+        .usual(1.0, 3000.0),
+    Entry::given(Turning, SPIN_RADIUS, "radius of the spinning part", r"r_s", "From its axle to its rim.")
+        .above_zero()
+        .usual(0.01, 0.4),
+    Entry::given(Turning, SPIN_MASS, "mass of the spinning part", r"m_r", "The mass of what spins.")
+        .usual(0.02, 20.0),
+    Entry::found(Turning, TURN_RADIUS, "turning radius", "R", "From the middle of the turn to the middle of the machine.")
+        .headline(),
+    Entry::found(Turning, STEER_ANGLE_NEEDED, "steering angle for that radius", r"\delta_n", "What the front wheels or skis must point to at a walking pace."),
+    Entry::found(Turning, SIDEWAYS_ACCELERATION, "sideways acceleration", r"a_y", "How quickly the direction changes in the turn.")
+        .units(&["m/s²"], &["ft/s²"]),
+    Entry::found(Turning, SIDEWAYS_FORCE, "sideways force", r"F_y", "What must push the machine towards the middle of the turn, or move it sideways that quickly.")
+        .headline(),
+    Entry::found(Turning, SIDEWAYS_GRIP, "grip that the turn takes", r"\mu_y", "Sideways acceleration over gravity: the ground must give as much on the level."),
+    Entry::found(Turning, BANK_SPEED, "speed at which the bank needs no grip", r"v_\beta", "Slower it would slide in, faster out, if there were no grip."),
+    Entry::found(Turning, TURNING_RATE, "rate of turning", r"\Omega", "How fast the machine's direction changes in the turn.")
+        .units(&["°/s"], &["°/s"]),
+    Entry::found(Turning, YAW_INERTIA, "yaw inertia", r"I_z", "How hard the machine is to swing round: mass far from the middle counts with the distance squared. From parts with places, which count as points (their own size is left out), or as an even box.")
+        .above_zero()
+        .usual(1e-3, 300.0)
+        .headline(),
+    Entry::found(Turning, YAW_RADIUS, "radius of gyration", r"k_z", "How far from the middle the mass sits, on the whole."),
+    Entry::found(Turning, TIMED_INERTIA, "inertia by a timed swing", r"I_s", "The moment of inertia about the swing's axis, moved to the centre of gravity."),
+    Entry::found(Turning, TURNING_MOMENT, "turning moment of the drive", r"M_d", "One side forward, the other back, with the largest thrust.")
+        .possible(f64::MIN, f64::MAX),
+    Entry::found(Turning, SKID_MOMENT, "moment with which the ground holds", r"M_h", "What it takes to turn tracks on the spot, before anything speeds up.")
+        .headline(),
+    Entry::found(Turning, SWING_MOMENT, "moment left to swing it", r"M_s", "The turning moment of the drive without what the ground holds."),
+    Entry::found(Turning, SKID_THRUST, "thrust to turn on the spot", r"F_{\mathrm{skid}}", "The thrust of both sides together at which the tracks just begin to turn it."),
+    Entry::found(Turning, YAW_ACCELERATION, "yaw acceleration", r"\alpha_z", "How quickly it answers the steering, on the spot.")
+        .headline(),
+    Entry::found(Turning, SWING_TIME, "time to swing through the angle", r"t_\psi", "From rest, with all the moment that is left; it is still turning at the end.")
+        .headline(),
+    Entry::found(Turning, SWING_STOP_TIME, "time to swing and stop", r"t_{\psi 0}", "From rest to rest: the moment one way for half the angle, the other way for the rest."),
+    Entry::found(Turning, SWING_MOMENT_NEEDED, "moment for the time wanted", r"M_w", "What must turn the machine, on top of what the ground holds, to swing and stop in the time wanted.")
+        .headline(),
+    Entry::found(Turning, SWING_RATE, "rate after the swing", r"\omega_\psi", "How fast it turns when it passes the angle.")
+        .units(&["°/s"], &["°/s"]),
+    Entry::found(Turning, SWING_ENERGY, "energy of the swing", r"E_\psi", "What the turning machine holds when it passes the angle."),
+    Entry::found(Turning, SPIN_INERTIA, "inertia of the spinning part", r"I_r", "As a solid disc; a ring with its mass at the rim has twice that.")
+        .above_zero(),
+    Entry::found(Turning, RIM_SPEED, "rim speed", r"v_r", "How fast the rim of the spinning part moves.")
+        .headline(),
+    Entry::found(Turning, RIM_ACCELERATION, "acceleration at the rim", r"a_r", "What the rim is held in with, in multiples of g: it pulls the part apart.")
+        .units(&["g"], &["g"]),
+    Entry::found(Turning, SPIN_ENERGY, "energy stored in the spin", r"E_r", "What the spinning part gives off at once if it bursts or jams.")
+        .headline(),
+    Entry::found(Turning, GYRO_TORQUE, "gyroscopic moment", r"M_g", "What the spinning part puts on its bearings while the machine turns, if its axle lies level."),
+];

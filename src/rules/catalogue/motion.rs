@@ -1,7 +1,20 @@
 //! Force, power, speed and stopping.
 
+mod air;
+mod drive;
+mod limits;
+mod resistance;
+mod run;
+mod stop;
+
 use crate::rules::Rule;
 
 pub(super) fn rules() -> Vec<Rule> {
-    Vec::new()
+    let mut rules = air::rules();
+    rules.extend(resistance::rules());
+    rules.extend(drive::rules());
+    rules.extend(limits::rules());
+    rules.extend(run::rules());
+    rules.extend(stop::rules());
+    rules
 }

@@ -130,6 +130,7 @@ impl<'a> Reader<'a> {
             "approx" => " ≈ ".to_owned(),
             "pm" => " ± ".to_owned(),
             "circ" => "°".to_owned(),
+            "int" => "∫".to_owned(),
             "quad" | "qquad" => "  ".to_owned(),
             other => greek(other).map_or_else(|| format!(" {other} "), str::to_owned),
         }
@@ -191,6 +192,7 @@ fn greek(name: &str) -> Option<&'static str> {
         "delta" => "δ",
         "Delta" => "Δ",
         "eta" => "η",
+        "gamma" => "γ",
         "theta" => "θ",
         "lambda" => "λ",
         "mu" => "µ",
@@ -200,6 +202,8 @@ fn greek(name: &str) -> Option<&'static str> {
         "tau" => "τ",
         "varphi" | "phi" => "φ",
         "omega" => "ω",
+        "Omega" => "Ω",
+        "psi" => "ψ",
         _ => return None,
     })
 }
@@ -228,6 +232,7 @@ mod tests {
             (r"F_{\mathrm{peak}}", "F_peak"),
             (r"\left( 1 + \frac{6 e}{L} \right)", "(1 + (6 e) / L)"),
             (r"80^\circ", "80°"),
+            (r"\int_0^v \dfrac{dv}{a}", "∫_0^v dv / a"),
         ] {
             assert_eq!(plain(tex, &str::to_owned), text, "{tex}");
         }

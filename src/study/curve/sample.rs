@@ -1,8 +1,10 @@
 //! Where a curve is sampled: evenly, then closer where it bends or breaks off.
 
+use std::cell::RefCell;
+
 use super::{Ask, Gap, LimitLine, Sample, Scale};
-use crate::quantity::Entry;
-use crate::rules::{Givens, Origin, Value, catalogue::partner, evaluate};
+use crate::quantity::{AnyId, Entry};
+use crate::rules::{Course, Givens, Origin, Value, Values, catalogue::partner, evaluate};
 use crate::study::words::lacking;
 
 /// Even samples before refinement.
@@ -19,7 +21,9 @@ const SHOWS: f64 = 2e-3;
 pub(super) struct Sampler<'a> {
     ask: &'a Ask,
     whole: bool,
-    givens: Givens,
+    course: Course,
+    /// The numbers and values last sampled, brought up to date from one place to the next.
+    scratch: RefCell<(Givens, Values)>,
 }
 
 /// What was found at one x.
@@ -42,7 +46,10 @@ impl<'a> Sampler<'a> {
         if let Some(pair) = partner(ask.against) {
             givens.clear(if pair.one == ask.against { pair.other } else { pair.one });
         }
-        Self { ask, whole: entry.whole, givens }
+        let wanted: Vec<AnyId> = ask.limits.iter().copied().chain([ask.find]).collect();
+        let course = Course::between(&[ask.against], &wanted);
+        let values = evaluate(&givens);
+        Self { ask, whole: entry.whole, course, scratch: RefCell::new((givens, values)) }
     }
 
     pub fn run(&self, from: f64, to: f64) -> Run {
@@ -94,9 +101,9 @@ impl<'a> Sampler<'a> {
     }
 
     fn at(&self, x: f64) -> At {
-        let mut givens = self.givens.clone();
+        let (givens, values) = &mut *self.scratch.borrow_mut();
         givens.put(self.ask.against, x, Origin::Given);
-        let values = evaluate(&givens);
+        self.course.run(givens, values);
         let y = match values.of(self.ask.find) {
             Value::Known(known) => Ok(known.si),
             Value::Invalid(why) => Err(why.clone()),

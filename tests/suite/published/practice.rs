@@ -1,6 +1,6 @@
 //! Figures that builders hand on. Common practice, no published source.
 
-use heftwise::quantity::catalogue::{impact::*, machine::*};
+use heftwise::quantity::catalogue::{impact::*, machine::*, motion::*, turning::*};
 
 use super::unit::*;
 use super::{Case, Expect::Found, check, read};
@@ -39,6 +39,38 @@ const CASES: &[Case] = &[
         &[Found(STANDING_PEOPLE.any(), 12.0)],
         SOURCE,
         "About 12 people of 700 N.",
+    ),
+    read(
+        "light-crawler-pushed-sideways",
+        0.001,
+        &[(MASS.any(), 2.8), (SIDEWAYS_ACCELERATION.any(), 0.08)],
+        &[Found(SIDEWAYS_FORCE.any(), 0.224)],
+        SOURCE,
+        "",
+    ),
+    read(
+        "heavier-crawler-pushed-sideways",
+        0.001,
+        &[(MASS.any(), 4.5), (SIDEWAYS_ACCELERATION.any(), 0.08)],
+        &[Found(SIDEWAYS_FORCE.any(), 0.36)],
+        SOURCE,
+        "About 60 % more.",
+    ),
+    read(
+        "light-car-power-to-mass",
+        0.001,
+        &[(MASS.any(), 3000.0 * 0.45359237), (DRIVE_POWER.any(), 300.0 * 745.699_871_582)],
+        &[Found(POWER_TO_MASS.any(), 0.1 * 745.699_871_582 / 0.45359237)],
+        SOURCE,
+        "300 hp in 3000 lb is 0.1 hp/lb.",
+    ),
+    read(
+        "heavy-car-power-to-mass",
+        0.001,
+        &[(MASS.any(), 5000.0 * 0.45359237), (DRIVE_POWER.any(), 500.0 * 745.699_871_582)],
+        &[Found(POWER_TO_MASS.any(), 0.1 * 745.699_871_582 / 0.45359237)],
+        SOURCE,
+        "500 hp in 5000 lb is the same 0.1 hp/lb.",
     ),
 ];
 

@@ -2,7 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use heftwise::quantity::catalogue::{self, ground::*, impact::*, machine::*, pressure::*};
+use heftwise::quantity::catalogue::{
+    self, balance::*, ground::*, impact::*, machine::*, motion::*, pressure::*, turning::*,
+};
 use heftwise::rules::Givens;
 use heftwise::study::walk_round::{Finding, LIMITS, Verdict};
 use heftwise::study::{Outcome, walk_round};
@@ -110,4 +112,39 @@ fn a_stop_is_checked_too() {
     // 6.4 kg from 1 m/s in 10 mm: 320 N mean, times half pi 503 N peak, against 400 N.
     assert_eq!(of(FRAME_MARGIN.any()).verdict, Verdict::Gives);
     assert_eq!(of(SHOCK_MARGIN.any()).verdict, Verdict::Holds);
+}
+
+#[test]
+fn tipping_is_checked() {
+    let mut givens = sandpiper();
+    for (id, si) in [(CG_HEIGHT, 0.1), (GAUGE, 0.3)] {
+        givens.set(id, si);
+    }
+    givens.set(SIDE_SLOPE, 1.0);
+    givens.set(SLOPE, 0.3);
+    givens.set(GRIP_COEFFICIENT, 0.6);
+    let findings = findings(givens);
+    let of = |id| findings.iter().find(|f| f.limit.margin == id).unwrap();
+    // 0.15 m over 0.1 m is 1.5; the tangent of 1 rad is 1.557.
+    assert_eq!(of(SIDE_SLOPE_MARGIN.any()).verdict, Verdict::Gives);
+    assert!(of(SIDE_SLOPE_MARGIN.any()).sentence.contains("0.96 times"), "{findings:?}");
+    assert_eq!(of(FRONT_LIFT_MARGIN.any()).verdict, Verdict::Holds);
+    assert_eq!(of(NOSE_OVER_MARGIN.any()).verdict, Verdict::Holds);
+    assert!(matches!(of(TURN_MARGIN.any()).verdict, Verdict::NotKnown(_)));
+}
+
+#[test]
+fn level_ground_and_a_straight_way_ask_for_nothing() {
+    let mut givens = sandpiper();
+    for (id, si) in [(CG_HEIGHT, 0.1), (GAUGE, 0.3), (WHEELBASE, 0.4)] {
+        givens.set(id, si);
+    }
+    givens.set(DRIVING_SPEED, 1.0);
+    givens.set(STEER_ANGLE, 0.0);
+    let findings = findings(givens);
+    for id in [SIDE_SLOPE_MARGIN.any(), FRONT_LIFT_MARGIN.any(), TURN_MARGIN.any()] {
+        let finding = findings.iter().find(|f| f.limit.margin == id).unwrap();
+        assert_eq!(finding.verdict, Verdict::Holds, "{finding:?}");
+        assert!(finding.sentence.contains("Nothing is asked"), "{finding:?}");
+    }
 }

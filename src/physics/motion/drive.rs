@@ -1,0 +1,252 @@
+//! What pushes the machine, and which limit it meets first.
+
+use uom::ConstZero;
+use uom::si::acceleration::meter_per_second_squared;
+use uom::si::f64::{
+    Acceleration, Angle, Area, AvailableEnergy, Force, Length, Mass, MassDensity, MomentOfInertia,
+    Power, Ratio, SpecificPower, Time, Torque, Velocity,
+};
+use uom::si::ratio::ratio;
+use uom::si::specific_power::watt_per_kilogram;
+use uom::si::velocity::meter_per_second;
+
+use super::resistance::{air_drag, terminal_speed};
+use crate::physics::Impossible;
+
+/// Power to mass, `P / m`.
+///
+/// Power in watts, mass in kilograms. Source: the definition; common practice.
+pub fn power_to_mass(power: Power, mass: Mass) -> SpecificPower {
+    SpecificPower::new::<watt_per_kilogram>(
+        power.get::<uom::si::power::watt>() / mass.get::<uom::si::mass::kilogram>(),
+    )
+}
+
+/// Force at the ground from a torque, `F = T / r`.
+///
+/// Torque of all the driven axles together in newton metres, after the gears; radius of the wheel
+/// or sprocket in metres, above zero.
+/// Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 2.
+pub fn torque_force(torque: Torque, radius: Length) -> Force {
+    Force::new::<uom::si::force::newton>(
+        torque.get::<uom::si::torque::newton_meter>() / radius.get::<uom::si::length::meter>(),
+    )
+}
+
+/// Force that a power gives at a speed, `F = P / v`.
+///
+/// # Errors
+/// [`Impossible::AtRest`] at rest, where any power would give an unlimited force.
+///
+/// Source: OpenStax, University Physics Volume 1, section 7.4 Power.
+pub fn force_at_speed(power: Power, speed: Velocity) -> Result<Force, Impossible> {
+    if speed == Velocity::ZERO { Err(Impossible::AtRest) } else { Ok(power / speed) }
+}
+
+/// Thrust at which the front just lifts, `F = m a + R`, `a` being the acceleration that lifts it.
+///
+/// `R` is what holds back at the ground: rolling and slope, not the air, which pushes at about the
+/// height of the centre of gravity and so lifts the front as acceleration does.
+/// Source: balance of moments about the rear contact, Meriam and Kraige, Dynamics, section 6/2
+/// (from memory).
+pub fn front_lift_force(mass: Mass, lifting: Acceleration, resistance: Force) -> Force {
+    mass * lifting + resistance
+}
+
+/// Mass that rotating parts seem to add, `(J_m i² + J_w) / r²`.
+///
+/// `J_m` is the inertia of all motor rotors or the flywheel in kilogram square metres, `i` how many
+/// times they turn for one turn of the wheel, `J_w` the inertia of all that turns with the wheels,
+/// `r` the rolling radius in metres.
+/// Source: J. Y. Wong, Theory of Ground Vehicles, chapter 3 (from memory).
+pub fn rotating_mass(
+    rotors: MomentOfInertia,
+    gear_ratio: Ratio,
+    wheels: MomentOfInertia,
+    radius: Length,
+) -> Mass {
+    (rotors * gear_ratio * gear_ratio + wheels) / (radius * radius)
+}
+
+/// Mass and what the rotating parts seem to add.
+///
+/// Source: as [`rotating_mass`].
+pub fn equivalent_mass(mass: Mass, rotating: Mass) -> Mass {
+    mass + rotating
+}
+
+/// Equivalent mass over mass; `1 + I/(m r²)` for one rolling body.
+///
+/// Source: OpenStax, University Physics Volume 1, section 11.1 Rolling Motion.
+pub fn mass_factor(equivalent: Mass, mass: Mass) -> Ratio {
+    equivalent / mass
+}
+
+/// Mass factor of a car with a flywheel engine, `1.04 + 0.0025 i²`, fitted to cars.
+///
+/// Source: J. Y. Wong, Theory of Ground Vehicles, chapter 3 (from memory).
+pub fn car_mass_factor(gear_ratio: Ratio) -> Ratio {
+    Ratio::new::<ratio>(1.04) + gear_ratio * gear_ratio * 0.0025
+}
+
+/// What sets the thrust.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Limit {
+    /// Power: more speed leaves less force.
+    Power,
+    /// Torque at the wheels.
+    Torque,
+    /// What the ground and the balance let through.
+    Ground,
+}
+
+/// What pushes a machine and what holds it back, for a run in a straight line.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drive {
+    /// Power at the ground.
+    pub power: Option<Power>,
+    /// Force that the torque gives at the ground.
+    pub torque_force: Option<Force>,
+    /// Thrust that grip and balance let through.
+    pub thrust_limit: Option<Force>,
+    /// Rolling and slope.
+    pub resistance: Force,
+    /// Mass.
+    pub mass: Mass,
+    /// Mass and what the rotating parts seem to add.
+    pub equivalent_mass: Mass,
+}
+
+impl Drive {
+    /// Acceleration at a speed against a drag, and what sets it; none when nothing limits it.
+    ///
+    /// `a = min((min(P/v, F_T) − R − D) / m_e, (F_G − R − D) / m)`: what the drive gives also spins
+    /// the rotating parts up, what the ground lets through is counted after them. Below zero the
+    /// machine slows down. Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 2.
+    pub fn acceleration(&self, speed: Velocity, drag: Force) -> Option<(Acceleration, Limit)> {
+        let against = self.resistance + drag;
+        let power = self.power.filter(|_| speed > Velocity::ZERO).map(|power| power / speed);
+        let by = |force: Option<Force>, mass: Mass, limit| {
+            force.map(|force| ((force - against) / mass, limit))
+        };
+        [
+            by(power, self.equivalent_mass, Limit::Power),
+            by(self.torque_force, self.equivalent_mass, Limit::Torque),
+            by(self.thrust_limit, self.mass, Limit::Ground),
+        ]
+        .into_iter()
+        .flatten()
+        .min_by(|a, b| {
+            let si = |a: &(Acceleration, Limit)| a.0.get::<meter_per_second_squared>();
+            si(a).total_cmp(&si(b))
+        })
+    }
+}
+
+/// Top speed that a power sustains: the root of `P = (R + ½ ρ A_d v²) v`.
+///
+/// Power in watts, steady resistance `R` in newtons (below zero downhill), density in kilograms per
+/// cubic metre, drag area in square metres. Gearing may stop the machine earlier.
+/// Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 4 (power balance).
+///
+/// # Errors
+/// [`Impossible::NothingHoldsBack`] when neither air nor ground holds it back.
+pub fn power_top_speed(
+    power: Power,
+    resistance: Force,
+    density: MassDensity,
+    drag_area: Area,
+) -> Result<Velocity, Impossible> {
+    let drag_at =
+        |speed: f64| air_drag(density, drag_area, Velocity::new::<meter_per_second>(speed));
+    let surplus = |speed: f64| {
+        let against = resistance + drag_at(speed);
+        let used = against * Velocity::new::<meter_per_second>(speed);
+        (power - used).get::<uom::si::power::watt>()
+    };
+    if drag_area == Area::ZERO {
+        return if resistance > Force::ZERO {
+            Ok(power / resistance)
+        } else {
+            Err(Impossible::NothingHoldsBack)
+        };
+    }
+    if power <= Power::ZERO {
+        return Ok(terminal_speed(-resistance, density, drag_area));
+    }
+    let mut high = 1.0;
+    while surplus(high) > 0.0 {
+        high *= 2.0;
+        if high > 1e9 {
+            return Err(Impossible::NothingHoldsBack);
+        }
+    }
+    let mut close = roots::SimpleConvergency { eps: 1e-13 * high, max_iter: 200 };
+    roots::find_root_brent(0.0, high, surplus, &mut close)
+        .map(Velocity::new::<meter_per_second>)
+        .map_err(|_| Impossible::NothingHoldsBack)
+}
+
+/// Speed at which drag takes all that a force leaves over, `v = √(2 (F − R) / (ρ A_d))`; zero when
+/// nothing is left over.
+///
+/// Source: as [`terminal_speed`].
+pub fn drag_top_speed(
+    force: Force,
+    resistance: Force,
+    density: MassDensity,
+    drag_area: Area,
+) -> Velocity {
+    terminal_speed(force - resistance, density, drag_area)
+}
+
+/// Steepest slope that a thrust still climbs at a steady speed, `θ = asin((F − D − R) / W)`.
+///
+/// `R` is rolling resistance taken as on the level, which is a little too much on a steep slope.
+/// Below zero it needs a downhill.
+/// Source: force balance, Mannering and Washburn, Principles of Highway Engineering, chapter 2.
+///
+/// # Errors
+/// [`Impossible::ClimbsAnything`] when the thrust is more than the weight.
+pub fn slope_reserve(
+    thrust: Force,
+    drag: Force,
+    rolling: Force,
+    weight: Force,
+) -> Result<Angle, Impossible> {
+    let share = (thrust - drag - rolling) / weight;
+    if share.abs() > Ratio::new::<ratio>(1.0) {
+        Err(Impossible::ClimbsAnything)
+    } else {
+        Ok(share.asin())
+    }
+}
+
+/// Time to a speed and a height at constant power, `t = (½ m v² + m g h) / P`.
+///
+/// From rest, losses left out. Real machines are limited by grip at the start.
+/// Source: OpenStax, University Physics Volume 1, section 7.4 Power, problem on an 850-kg car.
+pub fn constant_power_time(
+    mass: Mass,
+    speed: Velocity,
+    rise: Length,
+    gravity: Acceleration,
+    power: Power,
+) -> Time {
+    let energy: AvailableEnergy = speed * speed * 0.5 + gravity * rise;
+    mass * energy / power
+}
+
+/// Distance from rest at constant power on the level, `s = √(8 P / (9 m)) t^(3/2)`.
+///
+/// Source: OpenStax, University Physics Volume 1, section 7.4 Power, challenge problem.
+pub fn constant_power_distance(power: Power, mass: Mass, time: Time) -> Length {
+    constant_power_speed(power, mass, time) * time * (2.0 / 3.0)
+}
+
+/// Speed from rest at constant power on the level, `v = √(2 P t / m)`.
+///
+/// Source: as [`constant_power_distance`].
+pub fn constant_power_speed(power: Power, mass: Mass, time: Time) -> Velocity {
+    (power * time * 2.0 / mass).sqrt()
+}

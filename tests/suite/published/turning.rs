@@ -1,0 +1,244 @@
+//! Turns, moments of inertia, swinging round and spinning parts.
+
+use heftwise::physics::turning;
+use heftwise::quantity::catalogue::{balance::*, machine::*, motion::*, turning::*};
+use heftwise::quantity::{Inertia, Mass, Measure};
+
+use super::unit::*;
+use super::{
+    Case,
+    Expect::{By, Found},
+    check, of, read, recalled,
+};
+
+const RPM: f64 = std::f64::consts::PI / 30.0;
+const REV: f64 = std::f64::consts::TAU;
+const DEG: f64 = std::f64::consts::PI / 180.0;
+const CP_6_3: &str =
+    "OpenStax, College Physics 2e, section 6.3 Centripetal Force, problems (module m42086)";
+const UP_10_4: &str = "OpenStax, University Physics Volume 1, section 10.4 (module m58329)";
+const UP_10_5: &str = "OpenStax, University Physics Volume 1, section 10.5 (module m58330)";
+const BROWSER: &str = "J. K. Moore, BicycleParameters, measured data set Browser (raw periods and computed parameters)";
+
+const CURVES: &[Case] = &[
+    read(
+        "turn-car-flat-curve",
+        0.005,
+        &[
+            (MASS.any(), 900.0),
+            (DRIVING_SPEED.any(), 25.0),
+            (TURN_RADIUS.any(), 500.0),
+            (GRAVITY.any(), 9.80),
+        ],
+        &[
+            Found(SIDEWAYS_FORCE.any(), 1125.0),
+            Found(SIDEWAYS_ACCELERATION.any(), 1.25),
+            Found(SIDEWAYS_GRIP.any(), 0.128),
+        ],
+        "OpenStax, College Physics 2e, Examples 6.2 and 6.4 (modules m42084 and m42086)",
+        "Printed. Mass cancels in the grip.",
+    ),
+    read(
+        "turn-bobsled-banked",
+        0.003,
+        &[
+            (TURN_RADIUS.any(), 24.6),
+            (GRAVITY.any(), 9.80),
+            (BANK_ANGLE.any(), 75.0 * DEG),
+            (DRIVING_SPEED.any(), 30.0),
+        ],
+        &[Found(BANK_SPEED.any(), 30.0), Found(SIDEWAYS_ACCELERATION.any(), 36.6)],
+        CP_6_3,
+        "Printed radius in, given speed out. No friction used.",
+    ),
+    read(
+        "turn-banked-31deg",
+        0.003,
+        &[(TURN_RADIUS.any(), 100.0), (BANK_ANGLE.any(), 31.0 * DEG), (GRAVITY.any(), 9.80)],
+        &[Found(BANK_SPEED.any(), 24.3)],
+        "OpenStax, University Physics Volume 1, section 6.3, Example 6.16 (module m58305)",
+        "Printed. One of its lines misprints tan 31° as 0.609.",
+    ),
+    read(
+        "turn-merry-go-round-rider",
+        0.003,
+        &[
+            (MASS.any(), 22.0),
+            (GRAVITY.any(), 9.80),
+            (SIDEWAYS_ACCELERATION.any(), 40.0 * RPM * 40.0 * RPM * 1.25),
+            (SPIN_RATE.any(), 40.0 * RPM),
+            (SPIN_RADIUS.any(), 1.25),
+        ],
+        &[
+            Found(SIDEWAYS_FORCE.any(), 483.0),
+            Found(SIDEWAYS_GRIP.any(), 2.24),
+            Found(RIM_ACCELERATION.any(), 2.24 * 9.80),
+        ],
+        CP_6_3,
+        "Printed.",
+    ),
+    read(
+        "turn-unbanked-too-fast",
+        0.003,
+        &[(DRIVING_SPEED.any(), 30.0), (TURN_RADIUS.any(), 50.0), (GRAVITY.any(), 9.80)],
+        &[Found(SIDEWAYS_GRIP.any(), 1.84)],
+        CP_6_3,
+        "Printed, as an unreasonable result.",
+    ),
+    recalled(
+        "steer-angle-500ft",
+        0.005,
+        &[(WHEELBASE.any(), 100.6 * INCH), (TURN_RADIUS.any(), 500.0 * FOOT)],
+        &[Found(STEER_ANGLE_NEEDED.any(), 0.96 * DEG)],
+        "T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 6, example (from memory)",
+        "Small-angle form in the book.",
+    ),
+    recalled(
+        "steer-angle-100ft",
+        0.005,
+        &[(WHEELBASE.any(), 100.6 * INCH), (TURN_RADIUS.any(), 100.0 * FOOT)],
+        &[Found(STEER_ANGLE_NEEDED.any(), 4.8 * DEG)],
+        "T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 6, example (from memory)",
+        "Small-angle form in the book.",
+    ),
+    recalled(
+        "steer-angle-100ft-back",
+        0.005,
+        &[(WHEELBASE.any(), 100.6 * INCH), (STEER_ANGLE.any(), 4.8 * DEG)],
+        &[Found(TURN_RADIUS.any(), 100.0 * FOOT)],
+        "T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 6, example (from memory)",
+        "Printed angle in, given radius out.",
+    ),
+];
+
+fn kg(mass: f64) -> Mass {
+    of(mass)
+}
+
+fn inertia(about_centre: Inertia, mass: f64, away: f64) -> f64 {
+    turning::moved_inertia(about_centre, of(mass), of(away)).si()
+}
+
+fn three_pairs_of_washers() -> f64 {
+    [0.25, 0.15, 0.05]
+        .iter()
+        .map(|radius| 2.0 * turning::point_inertia(kg(0.020), of(*radius)).si())
+        .sum()
+}
+
+/// The four parts of the benchmark bicycle about the line on the ground that it rolls over.
+fn benchmark_bicycle() -> f64 {
+    [(2.0, 0.3, 0.0603), (85.0, 0.9, 9.2), (4.0, 0.7, 0.05892), (3.0, 0.35, 0.1405)]
+        .iter()
+        .map(|(mass, height, own)| inertia(of(*own), *mass, *height))
+        .sum()
+}
+
+const INERTIAS: &[Case] = &[
+    read(
+        "inertia-rod-plus-sphere-far",
+        0.002,
+        &[],
+        &[By(
+            "inertia",
+            || {
+                inertia(turning::rod_inertia(kg(2.0), of(0.5)), 2.0, 0.25)
+                    + inertia(turning::sphere_inertia(kg(1.0), of(0.20)), 1.0, 0.70)
+            },
+            0.673,
+        )],
+        UP_10_5,
+        "Printed, Example 10.12 (a). The sphere is a third of the mass, three quarters of the inertia.",
+    ),
+    read(
+        "inertia-disk-plus-rider",
+        0.002,
+        &[(SPIN_MASS.any(), 500.0), (SPIN_RADIUS.any(), 2.0)],
+        &[
+            Found(SPIN_INERTIA.any(), 1000.0),
+            By(
+                "with the rider",
+                || {
+                    turning::solid_inertia(kg(500.0), of(2.0)).si()
+                        + turning::point_inertia(kg(25.0), of(1.0)).si()
+                },
+                1025.0,
+            ),
+        ],
+        UP_10_5,
+        "Printed, Example 10.11.",
+    ),
+    read(
+        "inertia-washers-on-rod",
+        0.003,
+        &[(SPIN_INERTIA.any(), 0.0035), (SPIN_RATE.any(), 5.0 * REV)],
+        &[By("inertia", three_pairs_of_washers, 0.0035), Found(SPIN_ENERGY.any(), 1.73)],
+        UP_10_4,
+        "Printed, Example 10.8.",
+    ),
+    read(
+        "inertia-bicycle-roll-about-ground",
+        1e-6,
+        &[],
+        &[By("inertia", benchmark_bicycle, 80.81722)],
+        "Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1 and mass matrix entry M(1,1)",
+        "Exact benchmark: most of it comes from the parallel-axis terms.",
+    ),
+    read(
+        "inertia-cylinder-edge-axis",
+        0.001,
+        &[],
+        &[
+            By("cylinder", || inertia(turning::solid_inertia(kg(1.0), of(1.0)), 1.0, 1.0), 1.5),
+            By("hoop", || inertia(turning::ring_inertia(kg(1.0), of(1.0)), 1.0, 1.0), 2.0),
+        ],
+        UP_10_5,
+        "The book misprints this as 1/3 m R²; worked out 3/2, and 2 for a thin hoop.",
+    ),
+    read(
+        "swing-pendulum-front-wheel",
+        1e-6,
+        &[
+            (MASS.any(), 2.02),
+            (PIVOT_DISTANCE.any(), 0.293),
+            (SWING_PERIOD.any(), 1.4811273727),
+            (GRAVITY.any(), 9.81),
+        ],
+        &[Found(TIMED_INERTIA.any(), 0.149221207336)],
+        BROWSER,
+        "A wheel about its axle, hung from its rim on an edge.",
+    ),
+    read(
+        "swing-torsion-front-wheel",
+        1e-6,
+        &[],
+        &[By("inertia", || twisted(0.787577011406), 0.0883826870796)],
+        BROWSER,
+        "A wheel about a diameter; a plain rod of known size calibrates the wire.",
+    ),
+    read(
+        "swing-torsion-rear-wheel",
+        1e-6,
+        &[],
+        &[By("inertia", || twisted(0.796564786052), 0.0904114316323)],
+        BROWSER,
+        "",
+    ),
+];
+
+/// A wheel on the wire that a rod of 5.56 kg, 30 mm by 1.05 m, was timed on.
+fn twisted(period: f64) -> f64 {
+    let thick = turning::solid_inertia(kg(5.56), of(0.015)).si() / 2.0;
+    let rod = turning::rod_inertia(kg(5.56), of(1.05)).si() + thick;
+    turning::torsion_inertia(of(rod), of(1.89399317145), of(period)).si()
+}
+
+#[test]
+fn curves() {
+    check(CURVES);
+}
+
+#[test]
+fn inertias() {
+    check(INERTIAS);
+}
