@@ -1,6 +1,7 @@
 //! The window: shell, screens, lesson blocks, widgets and theme. iced is used here alone.
 
 pub mod block;
+mod book;
 pub mod desk;
 mod document;
 pub mod files;
@@ -21,7 +22,7 @@ pub mod widget;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 
-use directories::ProjectDirs;
+use directories::{ProjectDirs, UserDirs};
 use iced::{Settings as Window, window};
 
 use crate::lesson::{Folder, Shipped, Source};
@@ -83,7 +84,16 @@ fn folders() -> Folders {
         Some(dirs) => Folders {
             settings: dirs.config_dir().to_owned(),
             recovery: dirs.data_local_dir().join("recovery"),
+            notebook: dirs.data_dir().join("notebook.toml"),
+            exports: UserDirs::new()
+                .map(|user| user.document_dir().unwrap_or(user.home_dir()).to_owned())
+                .unwrap_or_default(),
         },
-        None => Folders { settings: ".heftwise".into(), recovery: ".heftwise/recovery".into() },
+        None => Folders {
+            settings: ".heftwise".into(),
+            recovery: ".heftwise/recovery".into(),
+            notebook: ".heftwise/notebook.toml".into(),
+            exports: PathBuf::new(),
+        },
     }
 }

@@ -16,11 +16,13 @@ mod markdown;
 mod place;
 mod problem;
 pub mod proof;
+mod walk;
 mod words;
 
 pub use block::{
-    Calculator, Choice, Curve, Direction, Guess, GuessKind, Ledger, LedgerSort, Reference, Sketch,
-    SketchLayer, SketchView, Slip, SlipValue, Tolerance,
+    Asked, Calculator, Choice, Curve, Deeper, Direction, FAR_OVER, FAR_UNDER, Faded, Guess,
+    GuessKind, Ledger, LedgerSort, Line, Measure, Reference, Sketch, SketchLayer, SketchView, Slip,
+    SlipValue, Step, Tolerance, Variant,
 };
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,

@@ -2,6 +2,7 @@
 pub mod app;
 pub mod cli;
 pub mod lesson;
+pub mod notebook;
 pub mod physics;
 pub mod plot;
 pub mod quantity;

@@ -2,9 +2,13 @@
 
 pub mod calculator;
 pub mod curve;
+pub mod deeper;
+pub mod faded;
 pub mod guess;
 pub mod ledger;
+pub mod measure;
 pub mod sketch;
+mod typed;
 
 use iced::widget::{column, container, text};
 use iced::{Element, Fill};

@@ -6,13 +6,14 @@ mod table;
 use iced::widget::{column, container, row, rule, text};
 use iced::{Element, Fill, Length, Padding};
 
-use crate::app::block::{calculator, curve, guess, ledger, sketch};
+use crate::app::block::{calculator, curve, deeper, faded, guess, ledger, measure, sketch};
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{formula, picture};
 use crate::lesson::{AlertKind, Block, BlockKind};
 
-pub use flow::{flow, plain};
+pub use flow::{flow, plain, spoken};
 
 /// The name a heading is found by, to scroll to it.
 pub fn heading_id(anchor: &str) -> String {
@@ -22,7 +23,7 @@ pub fn heading_id(anchor: &str) -> String {
 /// Blocks one under the other.
 pub fn blocks<'a>(blocks: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
     let mut stack = column![].spacing(2.0 * UNIT).width(Fill);
-    for block in blocks {
+    for block in blocks.iter().filter(|block| !matches!(block.kind, BlockKind::Teacher(_))) {
         stack = stack.push(one(block, page));
     }
     stack.into()
@@ -50,19 +51,35 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
             .into(),
         BlockKind::Picture { file, alt } => figure(file, alt, page),
         BlockKind::Rule => rule::horizontal(1).style(theme::hairline).into(),
-        BlockKind::Footnote { name, blocks: inner } => row![
-            text(format!("{name}.")).size(size::SMALL).style(theme::soft),
-            blocks(inner, page),
-        ]
-        .spacing(UNIT)
-        .into(),
+        BlockKind::Footnote { name, blocks: inner } => footnote(name, inner, page),
         BlockKind::Calculator(calculator) => calculator::view(calculator, block.line, page),
         BlockKind::Curve(curve) => curve::view(curve, block.line, page),
         BlockKind::Guess(guess) => guess::view(guess, page),
         BlockKind::Sketch(asked) => sketch::view(asked, block.line, page),
         BlockKind::Ledger(asked) => ledger::view(asked, block.line, page),
+        BlockKind::Faded(faded) => faded::view(faded, block.line, page),
+        BlockKind::Measure(measure) => measure::view(measure, block.line, page),
+        BlockKind::Deeper(deeper) => deeper::view(deeper, block.line, page),
+        // Seen in the workshop view alone.
+        BlockKind::Teacher(_) => column![].into(),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
+}
+
+/// A footnote where it stands, with the way back to the place that refers to it.
+fn footnote<'a>(name: &'a str, inner: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
+    let back = Message::Footnote { name: name.to_owned(), back: true };
+    row![
+        pressable(Kind::Word, text(format!("{name}.")).size(size::SMALL)).on_press(back),
+        blocks(inner, page),
+    ]
+    .spacing(UNIT)
+    .into()
+}
+
+/// The name the mark of a footnote is found by.
+pub fn footnote_id(name: &str) -> String {
+    format!("footnote:{name}")
 }
 
 fn heading<'a>(level: u8, anchor: &str, words: &str) -> Element<'a, Message> {

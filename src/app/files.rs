@@ -6,6 +6,7 @@ use std::time::{Duration, Instant};
 use iced::Task;
 
 use crate::app::desk::Desk;
+use crate::app::screen::notebook;
 use crate::app::shell::Message;
 use crate::sheet::{History, Sheet, demo, file};
 
@@ -56,6 +57,19 @@ pub fn choose_new(desk: &Desk) -> Task<Message> {
     Task::perform(dialog.save_file(), move |picked| match picked {
         Some(file) => Message::SavePicked(with_ending(file.path().to_owned())),
         None => Message::NothingPicked(Unpicked::since(asked, true)),
+    })
+}
+
+/// Asks where to export the notebook to. Where the desktop has no dialog, the path is typed on the
+/// notebook's own screen.
+pub fn choose_export() -> Task<Message> {
+    let dialog = rfd::AsyncFileDialog::new()
+        .set_title("Export the notebook")
+        .add_filter("Markdown", &["md"])
+        .set_file_name("notebook.md")
+        .save_file();
+    Task::perform(dialog, |picked| {
+        Message::Notebook(notebook::Message::Picked(picked.map(|file| file.path().to_owned())))
     })
 }
 

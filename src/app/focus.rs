@@ -38,6 +38,53 @@ pub fn first_in<T: Send + 'static>(page: &'static str) -> Task<T> {
     operate(FocusFirst { page: Id::new(page), content: None, done: false }).chain(reveal())
 }
 
+/// Gives the focus to the first control of that name and brings it into view; if there is none, the
+/// focus stays where it is.
+pub fn on<T: Send + 'static>(id: String) -> Task<T> {
+    operate(Find { id: Id::from(id), found: false })
+        .then(|id| operate(FocusOne { id, done: false }))
+        .chain(reveal())
+}
+
+struct Find {
+    id: Id,
+    found: bool,
+}
+
+impl Operation<Id> for Find {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<Id>)) {
+        operate(self);
+    }
+
+    fn focusable(&mut self, id: Option<&Id>, _bounds: Rectangle, _state: &mut dyn Focusable) {
+        self.found |= id == Some(&self.id);
+    }
+
+    fn finish(&self) -> Outcome<Id> {
+        if self.found { Outcome::Some(self.id.clone()) } else { Outcome::None }
+    }
+}
+
+struct FocusOne {
+    id: Id,
+    done: bool,
+}
+
+impl<T> Operation<T> for FocusOne {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<T>)) {
+        operate(self);
+    }
+
+    fn focusable(&mut self, id: Option<&Id>, _bounds: Rectangle, state: &mut dyn Focusable) {
+        if id == Some(&self.id) && !self.done {
+            state.focus();
+            self.done = true;
+        } else {
+            state.unfocus();
+        }
+    }
+}
+
 struct FocusFirst {
     page: Id,
     content: Option<Rectangle>,

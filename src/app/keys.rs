@@ -69,6 +69,7 @@ fn command(key: &Key, physical: Physical, modifiers: Modifiers) -> Option<Messag
         ('1', _) => Some(Message::Go(Place::Contents)),
         ('2', _) => Some(Message::Go(Place::BuildSheet)),
         ('3', _) => Some(Message::Go(Place::WalkRound)),
+        ('4', _) => Some(Message::Go(Place::Notebook)),
         ('+' | '=', _) => Some(Message::Text(true)),
         ('-', _) => Some(Message::Text(false)),
         ('0', _) => Some(Message::TextUsual),

@@ -2,7 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::app::block::{curve, guess, ledger, sketch};
+use crate::app::block::{curve, faded, guess, ledger, measure, sketch};
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::widget::field;
@@ -42,6 +42,10 @@ pub struct Marks {
     pub sketches: HashMap<usize, sketch::State>,
     /// Ledgers, by the line they start on.
     pub ledgers: HashMap<usize, ledger::State>,
+    /// Faded examples, by the line they start on.
+    pub faded: HashMap<usize, faded::State>,
+    /// Measures, by the line they start on.
+    pub measures: HashMap<usize, measure::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -63,6 +67,17 @@ pub enum Message {
     Look(usize, View),
     /// The parts of a ledger are to be sorted again.
     Sort(usize),
+    /// Something is done in a faded example.
+    Faded(usize, faded::Act),
+    /// Something is done in a measure.
+    Measure(usize, measure::Act),
+    /// A footnote is wanted, or, from it, the place that refers to it.
+    Footnote {
+        /// Its name.
+        name: String,
+        /// Whether to go back.
+        back: bool,
+    },
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
     /// A link is followed.

@@ -60,7 +60,7 @@ pub const KEYS: &[(&str, &str)] = &[
     ("↑ ↓ in a number", "one step; with Shift, ten"),
     ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
-    ("Ctrl+1, 2, 3", "lessons, build sheet, walk-round"),
+    ("Ctrl+1, 2, 3, 4", "lessons, build sheet, walk-round, notebook"),
     ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),

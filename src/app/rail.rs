@@ -155,6 +155,7 @@ fn ways<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
         Column::with_children(lessons),
         way("Build sheet", Place::BuildSheet, false),
         way("Walk-round", Place::WalkRound, false),
+        way("Notebook", Place::Notebook, false),
     ]
     .into()
 }

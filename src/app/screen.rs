@@ -2,6 +2,7 @@
 
 pub mod build_sheet;
 pub mod contents;
+pub mod notebook;
 pub mod reading;
 pub mod walk_round;
 
@@ -16,4 +17,6 @@ pub enum Place {
     BuildSheet,
     /// Every limit at once.
     WalkRound,
+    /// The reader's answers, measurements and notes.
+    Notebook,
 }

@@ -2,6 +2,7 @@
 //! ask for. Screens see it by reference.
 
 mod acts;
+mod notes;
 mod view;
 
 use std::path::PathBuf;
@@ -9,9 +10,10 @@ use std::path::PathBuf;
 use iced::widget::operation::{self, AbsoluteOffset};
 use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
 
+use crate::app::book::Book;
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
-use crate::app::screen::{Place, build_sheet, contents, reading, walk_round};
+use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
@@ -26,6 +28,10 @@ pub struct Folders {
     pub settings: PathBuf,
     /// Recovery copies.
     pub recovery: PathBuf,
+    /// The notebook's file.
+    pub notebook: PathBuf,
+    /// Where the notebook is exported to, if the reader names no other folder.
+    pub exports: PathBuf,
 }
 
 /// Everything the window starts from.
@@ -51,6 +57,8 @@ pub struct App {
     pub place: Place,
     /// The lesson last opened.
     pub reading: Option<reading::Reading>,
+    pub(super) book: Book,
+    pub(super) notes: notebook::Notes,
     /// The window's size in pixels at a text size of 100 %.
     pixels: Size,
     pub(super) menu: bool,
@@ -81,6 +89,10 @@ pub enum Message {
     Contents(contents::Message),
     /// On the walk-round.
     WalkRound(walk_round::OpenLesson),
+    /// In the notebook.
+    Notebook(notebook::Message),
+    /// Time to save the notebook.
+    KeepNotebook,
     /// Another screen is wanted.
     Go(Place),
     /// The lesson before or after this one is wanted.
@@ -179,6 +191,9 @@ impl App {
         let settings = Settings::load(&start.folders.settings);
         let library = Library::load(start.source.as_ref());
         let (desk, told) = acts::first_desk(start.build.as_deref());
+        let (book, book_told) = Book::open(&start.folders.notebook);
+        let told: Vec<String> = told.into_iter().chain(book_told).collect();
+        let notes = notebook::Notes::new(&start.folders.exports);
         let size = Size::new(settings.window.0, settings.window.1);
         let mut app = Self {
             desk,
@@ -186,10 +201,12 @@ impl App {
             library,
             place: Place::Contents,
             reading: None,
+            book,
+            notes,
             menu: false,
             strip: false,
             build_sheet: build_sheet::BuildSheet::default(),
-            question: told.map(Question::Told),
+            question: (!told.is_empty()).then(|| Question::Told(told.join("\n\n"))),
             source: start.source,
             folders: start.folders,
             system_dark: false,
@@ -250,6 +267,8 @@ impl App {
             Message::BuildSheet(message) => self.enter(message),
             Message::Contents(message) => self.pick(message),
             Message::WalkRound(walk_round::OpenLesson(id)) => self.go(Place::Lesson(id)),
+            Message::Notebook(message) => self.write_notes(message),
+            Message::KeepNotebook => self.keep_notebook(),
             Message::Go(place) => self.go(place),
             Message::Turn { back } => self.turn(back),
             Message::Undo => self.stepped(Desk::undo),
@@ -319,6 +338,10 @@ impl App {
     pub fn subscription(&self) -> Subscription<Message> {
         let keep = (self.kept != self.desk.revision())
             .then(|| time::every(time::Duration::from_secs(3)).map(|_| Message::Keep));
+        let book = self
+            .book
+            .is_changed()
+            .then(|| time::every(time::Duration::from_secs(2)).map(|_| Message::KeepNotebook));
         let lessons = self.watched.clone().map(watch::lessons);
         Subscription::batch(
             [
@@ -336,6 +359,7 @@ impl App {
             ]
             .into_iter()
             .chain(keep)
+            .chain(book)
             .chain(lessons),
         )
     }

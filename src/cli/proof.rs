@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 
 use super::Stop;
-use crate::lesson::{Folder, Library, Problem, Shipped, Source, proof};
+use crate::lesson::{Folder, Lesson, Library, Problem, Shipped, Source, proof};
 
 /// The name of a lesson's text in its folder.
 const TEXT: &str = "lesson.md";
@@ -39,7 +39,15 @@ impl Proof {
             writeln!(out, "{problem}")?;
         }
         match problems.len() {
-            0 => Ok(writeln!(out, "{} proofread, nothing wrong.", counted(lessons, "lesson"))?),
+            0 => {
+                let notes: usize = proofs.iter().map(|proof| proof.notes).sum();
+                let notes = match notes {
+                    0 => String::new(),
+                    _ => format!(" with {}", counted(notes, "teacher note")),
+                };
+                writeln!(out, "{} proofread{notes}, nothing wrong.", counted(lessons, "lesson"))?;
+                Ok(())
+            }
             wrong => Err(Stop::Failed(format!("{}.", counted(wrong, "problem")))),
         }
     }
@@ -52,6 +60,8 @@ fn counted(count: usize, thing: &str) -> String {
 /// What proofreading came to.
 struct Proofread {
     lessons: usize,
+    /// Notes for teachers, which normal reading hides.
+    notes: usize,
     problems: Vec<Problem>,
 }
 
@@ -96,8 +106,12 @@ fn as_given(path: &Path, full: &Path, beside: &Path) -> PathBuf {
 fn of(source: &dyn Source, only: Option<&str>) -> Proofread {
     let library = Library::load(source);
     let mut problems = proof::check(&library);
-    let Some(id) = only else { return Proofread { lessons: library.lessons.len(), problems } };
+    let Some(id) = only else {
+        let notes = library.lessons.iter().map(Lesson::teacher_notes).sum();
+        return Proofread { lessons: library.lessons.len(), notes, problems };
+    };
     let file = source.name(id);
     problems.retain(|problem| problem.file == file);
-    Proofread { lessons: 1, problems }
+    let notes = library.lesson(id).map_or(0, Lesson::teacher_notes);
+    Proofread { lessons: 1, notes, problems }
 }

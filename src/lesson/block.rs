@@ -2,14 +2,22 @@
 
 mod calculator;
 mod curve;
+mod faded;
 mod guess;
 mod ledger;
+mod measure;
+mod number;
+mod prose;
 mod sketch;
 
 pub use calculator::Calculator;
 pub use curve::Curve;
-pub use guess::{Choice, Direction, Guess, GuessKind, Reference, Slip, SlipValue, Tolerance};
+pub use faded::{Faded, Line, Step};
+pub use guess::{Asked, Choice, Direction, Guess, GuessKind, Slip, SlipValue, Variant};
 pub use ledger::{Ledger, LedgerSort};
+pub use measure::{FAR_OVER, FAR_UNDER, Measure};
+pub use number::{Reference, Tolerance};
+pub use prose::Deeper;
 pub use sketch::{Sketch, SketchLayer, SketchView};
 
 use super::document::BlockKind;
@@ -52,12 +60,27 @@ const GRAMMARS: &[Grammar] = &[
         what: "a ledger",
         read: |fields, report| ledger::read(fields, report).map(BlockKind::Ledger),
     },
+    Grammar {
+        name: "faded",
+        what: "a faded example",
+        read: |fields, report| faded::read(fields, report).map(BlockKind::Faded),
+    },
+    Grammar {
+        name: "measure",
+        what: "a measure",
+        read: |fields, report| measure::read(fields, report).map(BlockKind::Measure),
+    },
 ];
 
 /// Whether a fence names a live block, be it with a slip of the pen; anything else is plain code.
 pub(super) fn is_meant(info: &str) -> bool {
     let name = info.split_whitespace().next().unwrap_or_default().to_lowercase();
-    GRAMMARS.iter().any(|grammar| is_near(&name, grammar.name))
+    names().any(|known| is_near(&name, known))
+}
+
+/// The name of every live block, those of TOML and those of Markdown.
+fn names() -> impl Iterator<Item = &'static str> {
+    GRAMMARS.iter().map(|grammar| grammar.name).chain(prose::NAMES)
 }
 
 /// One slip in a short name, two in a long one: `curry` is a language, not a curve.
@@ -74,6 +97,9 @@ pub(super) fn read(
     report: &mut Report,
 ) -> BlockKind {
     let before = report.count();
+    if prose::NAMES.contains(&info.trim()) {
+        return prose::read(info.trim(), body, origin, at, report);
+    }
     let kind = match GRAMMARS.iter().find(|grammar| grammar.name == info.trim()) {
         Some(grammar) => {
             fields::read(grammar.what, (&body, origin), at, report, grammar.read).flatten()
@@ -96,7 +122,7 @@ pub(super) fn read(
 fn unknown(info: &str) -> Fault {
     let name = info.to_lowercase();
     let name = name.split_whitespace().next().unwrap_or_default();
-    let names: Vec<_> = GRAMMARS.iter().map(|grammar| grammar.name).collect();
+    let names: Vec<_> = names().collect();
     let nearest = names.iter().copied().find(|known| is_near(name, known));
     Fault::new(format!("unknown block \"{info}\""), format!("one of {}", names.join(", ")))
         .nearest(nearest)

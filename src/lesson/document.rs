@@ -1,7 +1,7 @@
 //! A lesson as the window and the handout read it: blocks of text and live blocks, each with the
 //! line of the lesson file where it starts.
 
-use super::block::{Calculator, Curve, Guess, Ledger, Sketch};
+use super::block::{Calculator, Curve, Deeper, Faded, Guess, Ledger, Measure, Sketch};
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -159,6 +159,14 @@ pub enum BlockKind {
     Sketch(Sketch),
     /// The parts by mass.
     Ledger(Ledger),
+    /// A worked chain in which the reader fills the blanks.
+    Faded(Faded),
+    /// A bench test at home.
+    Measure(Measure),
+    /// A part that is folded until the reader opens it.
+    Deeper(Deeper),
+    /// A note for teachers, hidden in normal reading.
+    Teacher(Vec<Block>),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

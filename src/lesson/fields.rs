@@ -5,8 +5,9 @@ use std::ops::Range;
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-use super::document::Span;
+use super::document::{Block, Span};
 use super::inline;
+use super::markdown;
 use super::place::{Fault, Origin, Report};
 use crate::quantity::catalogue;
 
@@ -231,6 +232,11 @@ impl Text {
     /// The text read as Markdown that stays within a line.
     pub(super) fn spans(&self, report: &mut Report) -> Vec<Span> {
         inline::read(&self.value, &self.origin, report)
+    }
+
+    /// The text read as Markdown of several blocks.
+    pub(super) fn blocks(&self, report: &mut Report) -> Vec<Block> {
+        markdown::read_inside(&self.value, &self.origin, report)
     }
 }
 

@@ -26,6 +26,20 @@ pub(super) fn read(
     lesson: &str,
     report: &mut Report,
 ) -> (Vec<Block>, Vec<Heading>) {
+    read_all(text, origin, Some(lesson), report)
+}
+
+/// The blocks of a text inside a live block: it holds neither headings nor live blocks of its own.
+pub(super) fn read_inside(text: &str, origin: &Origin, report: &mut Report) -> Vec<Block> {
+    read_all(text, origin, None, report).0
+}
+
+fn read_all(
+    text: &str,
+    origin: &Origin,
+    lesson: Option<&str>,
+    report: &mut Report,
+) -> (Vec<Block>, Vec<Heading>) {
     let parser = Parser::new_ext(text, OPTIONS).into_offset_iter();
     let definitions = Definitions::of(text, parser.reference_definitions());
     let mut reader = Reader {
@@ -95,7 +109,8 @@ enum CodeKind {
 
 struct Reader<'r, 'a, 's> {
     from: Text<'a>,
-    lesson: &'a str,
+    /// The lesson's id; nothing inside a live block.
+    lesson: Option<&'a str>,
     report: &'r mut Report<'s>,
     definitions: Definitions,
     frames: Vec<Frame>,
@@ -148,6 +163,10 @@ impl Reader<'_, '_, '_> {
             }
             Tag::Heading { level, .. } => {
                 let heading = Some(level as u8);
+                if self.lesson.is_none() {
+                    let fault = Fault::new("a heading inside a live block", "a line in bold");
+                    self.report.add(self.from.origin.file(at.start), fault);
+                }
                 self.leaf = Some(Leaf { line, heading, inline: Inline::default() });
             }
             Tag::CodeBlock(kind) => self.start_code(kind, at),
@@ -233,7 +252,13 @@ impl Reader<'_, '_, '_> {
     fn start_code(&mut self, kind: CodeBlockKind, at: Range<usize>) {
         let kind = match kind {
             CodeBlockKind::Fenced(info) if block::is_meant(&info) => {
-                CodeKind::Live(info.to_string())
+                if self.lesson.is_some() {
+                    CodeKind::Live(info.to_string())
+                } else {
+                    let fault = Fault::new("a live block inside another", "each on its own");
+                    self.report.add(self.from.origin.file(at.start), fault);
+                    CodeKind::Plain(info.to_string())
+                }
             }
             CodeBlockKind::Fenced(info) => CodeKind::Plain(info.to_string()),
             CodeBlockKind::Indented => CodeKind::Plain(String::new()),
@@ -264,7 +289,7 @@ impl Reader<'_, '_, '_> {
                 let mut kind = block::read(&name, text, &origin, at, self.report);
                 if let BlockKind::Guess(guess) = &mut kind {
                     let name = self.guesses.name(&words::of_spans(&guess.question));
-                    guess.key = format!("{}/{name}", self.lesson);
+                    guess.key = format!("{}/{name}", self.lesson.unwrap_or_default());
                 }
                 kind
             }

@@ -1,13 +1,13 @@
 //! The words of a lesson without its layout: for search, for counts.
 
-use super::block::GuessKind;
 use super::document::{Block, BlockKind, Lesson, Span};
 
 /// Words a minute of an adult reading non-fiction in silence: 238, the mean over many studies in
 /// M. Brysbaert, "How many words do we read per minute?", Journal of Memory and Language 109 (2019).
 const WORDS_A_MINUTE: usize = 238;
 
-/// Every word of a lesson, a line for each block, cell and answer.
+/// Every word that a reader meets in a lesson, a line for each block, cell and answer; notes for
+/// teachers are not among them.
 pub fn plain_text(lesson: &Lesson) -> String {
     let mut text = String::new();
     for line in std::iter::once(&lesson.title).chain(&lesson.goals) {
@@ -80,12 +80,29 @@ fn of_block(kind: &BlockKind, text: &mut String) {
         BlockKind::Sketch(sketch) => add(text, sketch.title.as_deref().unwrap_or("")),
         BlockKind::Ledger(ledger) => add(text, ledger.title.as_deref().unwrap_or("")),
         BlockKind::Guess(guess) => {
-            add(text, &of_spans(&guess.question));
-            if let GuessKind::Choice(choices) = &guess.kind {
-                choices.iter().for_each(|choice| add(text, &of_spans(&choice.text)));
+            for attempt in 0..=guess.variants.len() {
+                let asked = guess.asked(attempt);
+                add(text, &of_spans(asked.question));
+                asked.choices().iter().for_each(|(_, choice)| add(text, &of_spans(&choice.text)));
             }
             add(text, &of_spans(&guess.why));
         }
+        BlockKind::Faded(faded) => {
+            add(text, faded.title.as_deref().unwrap_or(""));
+            faded.steps.iter().for_each(|step| add(text, &of_spans(&step.say)));
+        }
+        BlockKind::Measure(measure) => {
+            add(text, &measure.what);
+            add(text, &measure.tool);
+            of_blocks(&measure.how, text);
+            add(text, &of_spans(&measure.over));
+            add(text, &of_spans(&measure.under));
+        }
+        BlockKind::Deeper(deeper) => {
+            add(text, &of_spans(&deeper.title));
+            of_blocks(&deeper.blocks, text);
+        }
+        BlockKind::Teacher(_) => {}
         BlockKind::Broken { name, source, .. } => {
             add(text, name);
             add(text, source);

@@ -286,6 +286,23 @@ fn a_lesson_is_proofread_with_line_and_column() {
 }
 
 #[test]
+fn notes_for_teachers_are_counted() {
+    let folder = tempfile::tempdir().unwrap();
+    let lesson = folder.path().join("mud");
+    std::fs::create_dir(&lesson).unwrap();
+    std::fs::write(
+        lesson.join("lesson.md"),
+        "+++\nid = \"mud\"\ntitle = \"Mud\"\norder = 1\nminutes = 5\n+++\n\n\
+         ```teacher\nAsk first.\n```\n",
+    )
+    .unwrap();
+    for path in [folder.path(), &lesson] {
+        let out = ends_with(0, &["proof", text(path)]);
+        assert_eq!(out, "1 lesson proofread with 1 teacher note, nothing wrong.\n");
+    }
+}
+
+#[test]
 fn the_lessons_of_the_program_have_no_problems() {
     ends_with(0, &["proof"]);
     let elsewhere = tempfile::tempdir().unwrap();

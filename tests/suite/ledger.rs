@@ -145,6 +145,8 @@ impl Window {
             folders: Folders {
                 settings: folder.path().join("settings"),
                 recovery: folder.path().join("recovery"),
+                notebook: folder.path().join("notebook.toml"),
+                exports: folder.path().join("exports"),
             },
         });
         let _ = app.update(Message::Go(Place::Lesson("mud".to_owned())));

@@ -7,6 +7,7 @@ mod files;
 mod keys;
 mod lessons;
 mod looks;
+mod notebook;
 mod numbers;
 mod recovery;
 mod remembered;

@@ -3,13 +3,16 @@
 use iced::widget::{Row, rich_text, row, span, text};
 use iced::{Element, Fill, Font};
 
+use super::footnote_id;
+use crate::app::desk::Desk;
 use crate::app::page::{Message, Page};
-use crate::app::theme::{self, BOLD, ITALIC, LEADING, REGULAR, SEMIBOLD};
+use crate::app::settings::Settings;
+use crate::app::theme::{BOLD, ITALIC, LEADING, REGULAR, SEMIBOLD};
 use crate::app::widget::formula;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::symbol::unbroken;
 use crate::lesson::{Span, Style, Target};
-use crate::quantity::catalogue;
+use crate::quantity::{AnyId, UnitSet, catalogue};
 
 /// The width of a space of the shipped family, in em.
 const SPACE: f32 = 0.236;
@@ -18,6 +21,27 @@ const SPACE: f32 = 0.236;
 pub fn flow<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
     let simple = spans.iter().all(|span| matches!(span, Span::Text { .. } | Span::Break));
     if simple { rich(spans, size) } else { pieces(spans, size, page) }
+}
+
+/// The mark of a footnote, which shows it in the margin.
+fn footnote_mark<'a>(name: &'a str, size: f32) -> Element<'a, Message> {
+    pressable(Kind::Word, text(format!("[{name}]")).size(size * 0.8))
+        .id(footnote_id(name))
+        .on_press(Message::Footnote { name: name.to_owned(), back: false })
+        .into()
+}
+
+/// The words of spans as the reader sees them, live numbers being those of the build.
+pub fn spoken(spans: &[Span], desk: &Desk, settings: &Settings) -> String {
+    spans
+        .iter()
+        .map(|span| match span {
+            Span::Link { to: Target::Live { id, unit }, .. } => {
+                live(*id, unit.as_deref(), desk, settings)
+            }
+            other => plain(std::slice::from_ref(other)),
+        })
+        .collect()
 }
 
 /// The words of spans without style, live numbers as the author wrote them.
@@ -95,9 +119,7 @@ fn pieces<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Messa
             }
             Span::Formula(tex) => piece.atoms.push(formula::inline(tex, size)),
             Span::Link { to, spans } => piece.atoms.push(link(to, spans, size, page)),
-            Span::FootnoteRef(name) => piece
-                .atoms
-                .push(text(format!("[{name}]")).size(size * 0.75).style(theme::soft).into()),
+            Span::FootnoteRef(name) => piece.atoms.push(footnote_mark(name, size)),
             Span::Break => {
                 close(&mut lines, &mut piece);
                 lines.push(Vec::new());
@@ -119,7 +141,7 @@ fn close<'a>(lines: &mut [Vec<Element<'a, Message>>], piece: &mut Piece<'a>) {
 
 fn link<'a>(to: &'a Target, spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
     let words = match to {
-        Target::Live { id, unit } => live(*id, unit.as_deref(), page),
+        Target::Live { id, unit } => live(*id, unit.as_deref(), page.desk, page.settings),
         _ => plain(spans),
     };
     if let Target::Unknown(_) = to {
@@ -132,13 +154,12 @@ fn link<'a>(to: &'a Target, spans: &'a [Span], size: f32, page: Page<'a>) -> Ele
 }
 
 /// A number of the reader's build, or that it is not known yet.
-fn live(id: crate::quantity::AnyId, unit: Option<&str>, page: Page<'_>) -> String {
-    let (Some(entry), Some(si)) = (catalogue::find(id.name()), page.desk.outcome.values.si(id))
-    else {
+fn live(id: AnyId, unit: Option<&str>, desk: &Desk, settings: &Settings) -> String {
+    let (Some(entry), Some(si)) = (catalogue::find(id.name()), desk.outcome.values.si(id)) else {
         return "(not known yet)".to_owned();
     };
-    let units = &page.settings.units;
-    unit.filter(|_| units.set == crate::quantity::UnitSet::Metric)
+    let units = &settings.units;
+    unit.filter(|_| units.set == UnitSet::Metric)
         .and_then(|unit| units.show_in(entry, si, unit).ok())
         .unwrap_or_else(|| units.show(entry, si))
         .to_string()

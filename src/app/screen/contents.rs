@@ -7,6 +7,7 @@ use crate::app::desk::Desk;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::Lesson;
+use crate::notebook::{Notebook, Record};
 
 /// What is picked.
 #[derive(Debug, Clone)]
@@ -24,8 +25,11 @@ pub fn view<'a>(
     lessons: &'a [Lesson],
     last: Option<&'a str>,
     desk: &'a Desk,
+    notebook: &'a Notebook,
 ) -> Element<'a, Message> {
-    let cards = lessons.iter().map(|lesson| card(lesson, last == Some(lesson.id.as_str())));
+    let cards = lessons
+        .iter()
+        .map(|lesson| card(lesson, last == Some(lesson.id.as_str()), notebook.lesson(&lesson.id)));
     let page = column![
         text("Lessons").size(size::TITLE).font(BOLD),
         text(format!(
@@ -57,13 +61,14 @@ pub fn view<'a>(
         .into()
 }
 
-fn card<'a>(lesson: &'a Lesson, last: bool) -> Element<'a, Message> {
+fn card<'a>(lesson: &'a Lesson, last: bool, record: Option<&'a Record>) -> Element<'a, Message> {
     let minutes = lesson.minutes.map_or_else(String::new, |minutes| format!("{minutes} minutes"));
     let goals = lesson
         .goals
         .iter()
         .map(|goal| text(goal).size(size::LABEL).style(theme::soft).width(Fill).into());
     let word = if last { "Read on" } else { "Read" };
+    let progress = record.and_then(progress);
     container(
         column![
             row![
@@ -72,6 +77,7 @@ fn card<'a>(lesson: &'a Lesson, last: bool) -> Element<'a, Message> {
             ]
             .spacing(UNIT),
             Column::with_children(goals).spacing(UNIT / 2.0),
+            progress.map(|words| text(words).size(size::LABEL).font(SEMIBOLD)),
             pressable(Kind::Main, text(word).size(size::LABEL))
                 .on_press(Message::Lesson(lesson.id.clone())),
         ]
@@ -81,4 +87,13 @@ fn card<'a>(lesson: &'a Lesson, last: bool) -> Element<'a, Message> {
     .padding(2.0 * UNIT)
     .width(Fill)
     .into()
+}
+
+/// How far the reader has come: a mark with its word, so that it does not hang on a shape alone.
+fn progress(record: &Record) -> Option<String> {
+    match (&record.finished, &record.opened) {
+        (Some(when), _) => Some(format!("✓ Finished {}", when.date())),
+        (None, Some(when)) => Some(format!("Opened {}", when.date())),
+        (None, None) => None,
+    }
 }

@@ -1,20 +1,24 @@
 //! A lesson being read: the text, and beside it the numbers of the build that it uses.
 
+mod footnote;
+mod margin;
+mod record;
+
 use iced::advanced::widget::{Id, Operation, operate, operation};
 use iced::widget::{Column, column, container, row, rule, scrollable, text};
 use iced::{Element, Fill, Length, Padding, Rectangle, Task, Vector};
 
-use crate::app::block::{curve, ledger, sketch};
+use crate::app::block::{curve, ledger, measure, sketch};
 use crate::app::desk::Desk;
 use crate::app::document::{self, blocks};
+use crate::app::focus;
 use crate::app::page::{self, Marks, Page};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::app::widget::{field, formula, picture, symbol};
+use crate::app::widget::{field, picture};
 use crate::lesson::{Block, BlockKind, Lesson, Target};
-use crate::quantity::{AnyId, catalogue};
-use crate::rules::catalogue as rules;
+use crate::quantity::AnyId;
 use crate::sheet::Edit;
 
 /// The scrolled page, to move it by key.
@@ -28,6 +32,8 @@ pub struct Reading {
     pub offset: f32,
     marks: Marks,
     meaning: Option<AnyId>,
+    /// The footnote shown in the margin.
+    footnote: Option<String>,
     numbers: bool,
 }
 
@@ -44,6 +50,10 @@ pub enum Message {
     MeaningClosed,
     /// The numbers of a narrow window, in or out.
     NumbersTurned,
+    /// The footnote in the margin is put away.
+    FootnoteClosed,
+    /// The lesson is finished, or not finished after all.
+    Finished(bool),
     /// Another lesson is wanted.
     Lesson(String),
 }
@@ -62,22 +72,58 @@ pub enum Action {
     Lesson(String),
     /// A page on the web.
     Web(String),
+    /// Something to write in the notebook, or to do with what was written on the page.
+    Noted(Noted),
     /// Work to run.
     Run(Task<Message>),
+}
+
+/// What the reader has done that leaves a mark beyond the page.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Noted {
+    /// The guess of that key was answered.
+    Answered(String),
+    /// In the faded example that starts on a line, a step was filled.
+    Filled {
+        /// The line of the lesson.
+        line: usize,
+        /// The step, counted from zero.
+        step: usize,
+    },
+    /// The measure that starts on a line is to be written down, or put into the build as well.
+    Measured {
+        /// The line of the lesson.
+        line: usize,
+        /// Whether it goes into the build.
+        take: bool,
+    },
+    /// The lesson is finished, or not finished after all.
+    Finished(bool),
 }
 
 impl Reading {
     /// Opens a lesson.
     pub fn new(lesson: &Lesson, read: impl Fn(&str) -> std::io::Result<Vec<u8>>) -> Self {
         let mut marks = Marks::default();
-        for file in pictures(&lesson.blocks) {
+        let pictures = lesson.every_block().into_iter().filter_map(|block| match &block.kind {
+            BlockKind::Picture { file, .. } => Some(file.as_str()),
+            _ => None,
+        });
+        for file in pictures {
             let drawn = match read(file) {
                 Ok(bytes) => picture::read(file, &bytes),
                 Err(error) => picture::Picture::Broken(format!("{file} cannot be read: {error}.")),
             };
             marks.pictures.insert(file.to_owned(), drawn);
         }
-        Self { id: lesson.id.clone(), offset: 0.0, marks, meaning: None, numbers: false }
+        Self {
+            id: lesson.id.clone(),
+            offset: 0.0,
+            marks,
+            meaning: None,
+            footnote: None,
+            numbers: false,
+        }
     }
 
     /// The same place in a lesson whose file has changed.
@@ -115,6 +161,10 @@ impl Reading {
                 self.numbers = !self.numbers;
                 Action::None
             }
+            Message::FootnoteClosed => {
+                self.footnote.take().map_or(Action::None, |name| Action::Run(back_to(&name)))
+            }
+            Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
         }
     }
@@ -128,7 +178,32 @@ impl Reading {
                 }
             }
             page::Message::Guess(key, act) => {
-                self.marks.guesses.entry(key).or_default().perform(act, &settings.units);
+                let state = self.marks.guesses.entry(key.clone()).or_default();
+                let before = state.given;
+                state.perform(act, &settings.units);
+                if before.is_none() && state.given.is_some() {
+                    return Action::Noted(Noted::Answered(key));
+                }
+            }
+            page::Message::Faded(line, act) => {
+                let state = self.marks.faded.entry(line).or_default();
+                if let Some(step) = state.perform(act) {
+                    return Action::Noted(Noted::Filled { line, step });
+                }
+            }
+            page::Message::Measure(line, act @ (measure::Act::Written | measure::Act::Taken)) => {
+                let take = matches!(act, measure::Act::Taken);
+                return Action::Noted(Noted::Measured { line, take });
+            }
+            page::Message::Measure(line, act) => {
+                self.marks.measures.entry(line).or_default().perform(act, &settings.units);
+            }
+            page::Message::Footnote { name, back: true } => {
+                return Action::Run(back_to(&name));
+            }
+            page::Message::Footnote { name, back: false } => {
+                self.meaning = None;
+                self.footnote = Some(name);
             }
             page::Message::Curve(_, curve::Act::Field(event)) => return Action::Field(event),
             page::Message::Curve(line, curve::Act::Table) => {
@@ -148,6 +223,7 @@ impl Reading {
     fn follow(&mut self, target: Target) -> Action {
         match target {
             Target::Live { id, .. } | Target::Quantity(id) => {
+                self.footnote = None;
                 self.meaning = Some(id);
                 Action::None
             }
@@ -184,7 +260,7 @@ impl Reading {
         let text = column![
             self.title(lesson),
             blocks(body(lesson), page).map(Message::Page),
-            onward(around.before, around.after),
+            onward(around),
         ]
         .spacing(2.0 * UNIT)
         .max_width(MEASURE)
@@ -200,56 +276,17 @@ impl Reading {
         .height(Fill);
         let margin = (!around.margin_under).then(|| {
             container(
-                scrollable(
-                    container(self.margin(lesson, desk, settings)).padding(2.0 * UNIT).width(Fill),
-                )
-                .id("margin")
-                .direction(theme::bar())
-                .style(theme::scroll)
-                .height(Fill),
+                scrollable(container(self.margin(page)).padding(2.0 * UNIT).width(Fill))
+                    .id("margin")
+                    .direction(theme::bar())
+                    .style(theme::scroll)
+                    .height(Fill),
             )
             .style(theme::panel)
             .width(Length::Fixed(MARGIN))
         });
-        let folded = around.margin_under.then(|| self.folded(lesson, desk, settings));
+        let folded = around.margin_under.then(|| self.folded(page));
         column![folded, row![reading, margin]].into()
-    }
-
-    /// The margin of a narrow window: a line above the text that opens.
-    fn folded<'a>(
-        &'a self,
-        lesson: &'a Lesson,
-        desk: &'a Desk,
-        settings: &'a Settings,
-    ) -> Element<'a, Message> {
-        let open = self.numbers || self.meaning.is_some();
-        let word = if self.numbers { "Hide the numbers" } else { "Numbers in this lesson" };
-        let margin = open.then(|| {
-            let inside = if self.numbers {
-                self.margin(lesson, desk, settings)
-            } else {
-                column![self.meaning.and_then(|id| meaning(id, desk, settings))].into()
-            };
-            container(
-                scrollable(container(inside).padding(Padding::ZERO.right(1.5 * UNIT)))
-                    .id("margin")
-                    .direction(theme::bar())
-                    .style(theme::scroll),
-            )
-            .max_height(300)
-        });
-        container(
-            column![
-                pressable(Kind::Word, text(word).size(size::LABEL))
-                    .on_press(Message::NumbersTurned),
-                margin,
-            ]
-            .spacing(UNIT),
-        )
-        .style(theme::panel)
-        .padding([UNIT, 2.0 * UNIT])
-        .width(Fill)
-        .into()
     }
 
     fn title<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
@@ -293,26 +330,6 @@ impl Reading {
         .spacing(UNIT)
         .into()
     }
-
-    /// What a reader would pencil beside the text: their numbers, and what a symbol means.
-    fn margin<'a>(
-        &'a self,
-        lesson: &'a Lesson,
-        desk: &'a Desk,
-        settings: &'a Settings,
-    ) -> Element<'a, Message> {
-        let numbers = lesson.uses.iter().map(|id| {
-            field::compact(&format!("margin:{id}"), *id, desk, settings)
-                .map(|event| Message::Page(page::Message::Field(event)))
-        });
-        column![
-            self.meaning.and_then(|id| meaning(id, desk, settings)),
-            text(format!("{} in this lesson", desk.name())).size(size::MINOR).font(SEMIBOLD),
-            Column::with_children(numbers).spacing(1.5 * UNIT),
-        ]
-        .spacing(2.0 * UNIT)
-        .into()
-    }
 }
 
 /// The width of the margin beside the text.
@@ -325,6 +342,8 @@ pub struct Around<'a> {
     pub before: Option<&'a Lesson>,
     /// The lesson after it.
     pub after: Option<&'a Lesson>,
+    /// Whether the reader has finished it.
+    pub finished: bool,
     /// Whether the margin folds under the title.
     pub margin_under: bool,
     /// The width of the text, in pixels.
@@ -341,80 +360,38 @@ fn body(lesson: &Lesson) -> &[Block] {
     }
 }
 
-fn pictures(blocks: &[Block]) -> Vec<&str> {
-    let mut found = Vec::new();
-    for block in blocks {
-        match &block.kind {
-            BlockKind::Picture { file, .. } => found.push(file.as_str()),
-            BlockKind::List { items, .. } => {
-                found.extend(items.iter().flat_map(|item| pictures(item)));
-            }
-            BlockKind::Quote(inner)
-            | BlockKind::Alert { blocks: inner, .. }
-            | BlockKind::Footnote { blocks: inner, .. } => found.extend(pictures(inner)),
-            _ => {}
-        }
-    }
-    found
-}
-
-fn onward<'a>(before: Option<&'a Lesson>, after: Option<&'a Lesson>) -> Element<'a, Message> {
-    let to = |lesson: &'a Lesson, words: String| {
+fn onward(around: Around<'_>) -> Element<'_, Message> {
+    let to = |lesson: &Lesson, words: String| {
         pressable(Kind::Plain, text(words).size(size::LABEL))
             .on_press(Message::Lesson(lesson.id.clone()))
+    };
+    let (said, word) = if around.finished {
+        ("You have finished this lesson.", "Not finished after all")
+    } else {
+        ("", "I have finished this lesson")
     };
     column![
         rule::horizontal(1).style(theme::hairline),
         row![
-            before.map(|lesson| to(lesson, format!("← {}", lesson.title))),
+            pressable(Kind::Plain, text(word).size(size::LABEL))
+                .on_press(Message::Finished(!around.finished)),
+            text(said).size(size::LABEL).style(theme::soft),
+        ]
+        .spacing(UNIT)
+        .align_y(iced::Center),
+        row![
+            around.before.map(|lesson| to(lesson, format!("← {}", lesson.title))),
             iced::widget::space::horizontal(),
-            after.map(|lesson| to(lesson, format!("{} →", lesson.title))),
+            around.after.map(|lesson| to(lesson, format!("{} →", lesson.title))),
         ],
     ]
     .spacing(2.0 * UNIT)
     .into()
 }
 
-fn meaning<'a>(id: AnyId, desk: &'a Desk, settings: &'a Settings) -> Option<Element<'a, Message>> {
-    let entry = catalogue::find(id.name())?;
-    let now = desk.outcome.values.si(id).map_or_else(
-        || "Not known yet in your build.".to_owned(),
-        |si| format!("In your build: {}.", settings.units.show(entry, si)),
-    );
-    let holds = rules::finder(id).map(|rule| {
-        column![
-            text(format!("Holds for: {}", rule.holds)).size(size::SMALL).width(Fill),
-            text(format!("Source: {}", rule.source))
-                .size(size::SMALL)
-                .style(theme::soft)
-                .width(Fill),
-        ]
-        .spacing(UNIT / 2.0)
-    });
-    Some(
-        container(
-            column![
-                row![
-                    text(symbol::capitalised(entry.label))
-                        .size(size::LABEL)
-                        .font(SEMIBOLD)
-                        .width(Fill),
-                    formula::inline(entry.symbol, size::LABEL),
-                ]
-                .spacing(UNIT),
-                text(entry.meaning).size(size::LABEL).width(Fill),
-                text(now).size(size::LABEL).width(Fill),
-                holds,
-                pressable(Kind::Word, text("Put away").size(size::SMALL))
-                    .on_press(Message::MeaningClosed),
-            ]
-            .spacing(UNIT),
-        )
-        .style(theme::note)
-        .padding(1.5 * UNIT)
-        .width(Fill)
-        .into(),
-    )
+/// Gives the focus to the mark of a footnote and brings it into view.
+fn back_to(name: &str) -> Task<Message> {
+    focus::on(document::footnote_id(name))
 }
 
 /// Scrolls the page to a heading.

@@ -67,6 +67,7 @@ impl App {
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
+            reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Run(task) => task.map(Message::Reading),
         }
     }
@@ -105,7 +106,12 @@ impl App {
             if !known {
                 let Some(lesson) = self.lesson(id) else { return Task::none() };
                 let source = &self.source;
-                self.reading = Some(Reading::new(lesson, |file| source.picture(id, file)));
+                let mut reading = Reading::new(lesson, |file| source.picture(id, file));
+                if let Some(record) = self.book.notebook().lesson(id) {
+                    reading.recall(lesson, record);
+                }
+                self.reading = Some(reading);
+                self.book.opened(id);
             }
             self.settings.lesson = Some(id.clone());
         }
@@ -114,6 +120,9 @@ impl App {
             _ => 0.0,
         };
         self.menu = false;
+        if place == Place::Notebook {
+            self.notes.open(self.book.notebook());
+        }
         self.place = place;
         operation::scroll_to(reading::PAGE, operation::AbsoluteOffset { x: 0.0, y: offset })
     }
@@ -211,6 +220,10 @@ impl App {
     }
 
     fn close(&mut self) -> Task<Message> {
+        // Told once; a notebook that cannot be saved does not hold the window open.
+        if let Some(words) = self.book.keep() {
+            return self.ask(Question::Told(words));
+        }
         self.forget_recovery();
         self.save_settings();
         iced::exit()
@@ -441,7 +454,11 @@ impl App {
         let id = reading.id.clone();
         self.reading = self.lesson(&id).map(|lesson| {
             let source = &self.source;
-            reading.reloaded(lesson, |file| source.picture(&id, file))
+            let mut reading = reading.reloaded(lesson, |file| source.picture(&id, file));
+            if let Some(record) = self.book.notebook().lesson(&id) {
+                reading.recall(lesson, record);
+            }
+            reading
         });
         Task::none()
     }

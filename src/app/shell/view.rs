@@ -39,8 +39,11 @@ impl App {
     fn page(&self, width: f32) -> Element<'_, Message> {
         let lessons = &self.library.lessons;
         match &self.place {
-            Place::Contents => contents::view(lessons, self.settings.lesson.as_deref(), &self.desk)
-                .map(Message::Contents),
+            Place::Contents => {
+                let last = self.settings.lesson.as_deref();
+                contents::view(lessons, last, &self.desk, self.book.notebook())
+                    .map(Message::Contents)
+            }
             Place::Lesson(id) => self.reading(id, width),
             Place::BuildSheet => {
                 self.build_sheet.view(&self.desk, &self.settings, width).map(Message::BuildSheet)
@@ -48,6 +51,10 @@ impl App {
             Place::WalkRound => {
                 walk_round::view(lessons, &self.desk, &self.settings).map(Message::WalkRound)
             }
+            Place::Notebook => self
+                .notes
+                .view(lessons, self.book.notebook(), &self.settings.units)
+                .map(Message::Notebook),
         }
     }
 
@@ -62,6 +69,7 @@ impl App {
         let around = Around {
             before,
             after,
+            finished: self.book.notebook().lesson(id).is_some_and(|it| it.finished.is_some()),
             margin_under,
             column: (width - beside - margin - 4.0 * UNIT).clamp(200.0, MEASURE),
             dark: self.is_dark(),

@@ -1,6 +1,6 @@
 //! Named styles: what a thing is, not how it looks, is what a screen asks for.
 
-use iced::widget::{container, rule, scrollable, slider, svg, text, text_input};
+use iced::widget::{container, rule, scrollable, slider, svg, text, text_editor, text_input};
 use iced::{Background, Border, Color, Theme, border};
 
 use super::{Ink, ink};
@@ -85,6 +85,23 @@ pub fn field(theme: &Theme, status: text_input::Status) -> text_input::Style {
         background: Background::Color(ink.field),
         border: Border { color, width, radius: 4.0.into() },
         icon: ink.soft,
+        placeholder: ink.soft,
+        value: ink.text,
+        selection: ink.wash,
+    }
+}
+
+/// A field of several lines.
+pub fn editor(theme: &Theme, status: text_editor::Status) -> text_editor::Style {
+    let ink = ink(theme);
+    let (width, color) = match status {
+        text_editor::Status::Focused { .. } => (2.0, ink.accent),
+        text_editor::Status::Hovered => (1.0, ink.accent),
+        text_editor::Status::Active | text_editor::Status::Disabled => (1.0, ink.edge),
+    };
+    text_editor::Style {
+        background: Background::Color(ink.field),
+        border: Border { color, width, radius: 4.0.into() },
         placeholder: ink.soft,
         value: ink.text,
         selection: ink.wash,

@@ -1,10 +1,14 @@
 //! `guess`: a question answered before the number is shown, with the reader's own numbers.
 
+mod variant;
+
+use super::number::{Reference, Tolerance, reference, tolerance};
 use crate::lesson::document::Span;
-use crate::lesson::fields::{Fields, Text};
+use crate::lesson::fields::Fields;
 use crate::lesson::known::{self, Wanted};
 use crate::lesson::place::{Fault, Report};
-use crate::quantity::{AnyId, Dimension, Entry, catalogue};
+use crate::quantity::{AnyId, Entry, catalogue};
+pub use variant::{Asked, Variant};
 
 /// A question answered before the number is shown.
 #[derive(Debug, Clone, PartialEq)]
@@ -18,6 +22,8 @@ pub struct Guess {
     pub kind: GuessKind,
     /// Shown after any answer.
     pub why: Vec<Span>,
+    /// What is asked when the reader tries again, in turn.
+    pub variants: Vec<Variant>,
 }
 
 /// How a question is answered.
@@ -69,24 +75,6 @@ pub enum Direction {
     Down,
 }
 
-/// A number, or where in the build it stands.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Reference {
-    /// The build's number.
-    Live(AnyId),
-    /// A number in SI units.
-    Si(f64),
-}
-
-/// How near to the right number is near enough.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Tolerance {
-    /// A share of the right number: 0.15 for 15 %.
-    Share(f64),
-    /// An amount in SI units.
-    Si(f64),
-}
-
 /// A wrong number that a known mistake leads to.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Slip {
@@ -112,22 +100,37 @@ const KINDS: [&str; 3] = ["choice", "direction", "number"];
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Guess> {
     let question = fields.required("question", report).map(|text| text.spans(report));
     let why = fields.required("why", report).map(|text| text.spans(report));
-    let kind = fields.required("kind", report)?;
-    let kind = match kind.value.as_str() {
-        "choice" => choice(fields, report),
-        "direction" => direction(fields, report),
-        "number" => number(fields, report),
+    let name = fields.required("kind", report)?;
+    let read: Kind = match name.value.as_str() {
+        "choice" => choice,
+        "direction" => direction,
+        "number" => number,
         other => {
             let fault = Fault::new(format!("unknown kind \"{other}\""), KINDS.join(", "));
-            report.add(kind.at, fault.nearest(catalogue::nearest_of(other, KINDS)));
-            None
+            report.add(name.at, fault.nearest(catalogue::nearest_of(other, KINDS)));
+            return None;
         }
     };
-    Some(Guess { key: String::new(), question: question?, kind: kind?, why: why? })
+    let kind = read(fields, None, report);
+    let (question, kind, why) = (question?, kind?, why?);
+    let variants = variant::read(fields, read, &kind, report);
+    Some(Guess { key: String::new(), question, kind, why, variants })
 }
 
-fn choice(fields: &Fields, report: &mut Report) -> Option<GuessKind> {
-    fields.allow(&["question", "kind", "why", "choice"], report);
+/// Reads how a question is answered; a variant gives what it is a variant of.
+type Kind = fn(&Fields, Option<&GuessKind>, &mut Report) -> Option<GuessKind>;
+
+/// Reports every field that neither a guess nor a guess of this kind has.
+fn allow(fields: &Fields, own: &[&str], of: Option<&GuessKind>, report: &mut Report) {
+    let all: &[&str] = match of {
+        None => &["question", "kind", "why", "variant"],
+        Some(_) => &["question", "why"],
+    };
+    fields.allow(&[all, own].concat(), report);
+}
+
+fn choice(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Option<GuessKind> {
+    allow(fields, &["choice"], of, report);
     let tables = fields.tables("a choice", "choice", report);
     let choices: Vec<_> = tables.iter().filter_map(|table| one_choice(table, report)).collect();
     if tables.len() < 2 {
@@ -165,8 +168,8 @@ fn one_choice(fields: &Fields, report: &mut Report) -> Option<Choice> {
     })
 }
 
-fn direction(fields: &Fields, report: &mut Report) -> Option<GuessKind> {
-    fields.allow(&["question", "kind", "why", "answer", "reply"], report);
+fn direction(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Option<GuessKind> {
+    allow(fields, &["answer", "reply"], of, report);
     let text = fields.required("answer", report)?;
     let Some(answer) = Direction::named(&text.value) else {
         let fault = Fault::new(format!("unknown answer \"{}\"", text.value), "up, same or down");
@@ -208,16 +211,32 @@ impl Direction {
     }
 }
 
-fn number(fields: &Fields, report: &mut Report) -> Option<GuessKind> {
-    let names = ["question", "kind", "why", "answer", "quantity", "tolerance", "slip"];
-    fields.allow(&names, report);
-    let entry = known::quantity(fields, "quantity", Wanted::Any, report)?;
+fn number(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Option<GuessKind> {
+    allow(fields, &["answer", "quantity", "tolerance", "slip"], of, report);
+    let (same, near, known_slips) = match of {
+        Some(GuessKind::Number { quantity, tolerance, slips, .. }) => {
+            (catalogue::find(quantity.name()), Some(*tolerance), slips.as_slice())
+        }
+        _ => (None, None, [].as_slice()),
+    };
+    let entry = match same.filter(|_| !fields.has("quantity")) {
+        Some(entry) => entry,
+        None => known::quantity(fields, "quantity", Wanted::Any, report)?,
+    };
     let answer = fields.required("answer", report);
     let answer = answer.and_then(|text| reference(&text, entry, report));
-    let tolerance = fields.required("tolerance", report);
-    let tolerance = tolerance.and_then(|text| self::tolerance(&text, entry, report));
+    let tolerance = match near.filter(|_| !fields.has("tolerance")) {
+        Some(tolerance) => Some(tolerance),
+        None => {
+            let text = fields.required("tolerance", report);
+            text.and_then(|text| self::tolerance(&text, entry, report))
+        }
+    };
     let tables = fields.tables("a slip", "slip", report);
-    let slips = tables.iter().filter_map(|table| slip(table, entry, report)).collect();
+    let mut slips: Vec<_> = tables.iter().filter_map(|table| slip(table, entry, report)).collect();
+    if !fields.has("slip") {
+        slips.extend_from_slice(known_slips);
+    }
     Some(GuessKind::Number { answer: answer?, quantity: entry.id, tolerance: tolerance?, slips })
 }
 
@@ -246,42 +265,4 @@ fn slip(fields: &Fields, entry: &Entry, report: &mut Report) -> Option<Slip> {
         }
     };
     Some(Slip { value: value?, idea: idea?.value, reply: reply?.spans(report) })
-}
-
-/// `live:ground-pressure`, or a number with its unit.
-fn reference(text: &Text, entry: &Entry, report: &mut Report) -> Option<Reference> {
-    let Some(name) = text.value.strip_prefix("live:") else {
-        return known::amount(text, entry, report).map(Reference::Si);
-    };
-    let other = known::noted(known::entry(name, Wanted::Any), text.at, report)?;
-    if other.dimension != entry.dimension {
-        let fault = Fault::new(
-            format!("\"{}\" is {}", other.id, other.dimension.in_words()),
-            format!("{}, as \"{}\" is", entry.dimension.in_words(), entry.id),
-        );
-        report.add(text.at, fault);
-        return None;
-    }
-    Some(Reference::Live(other.id))
-}
-
-fn tolerance(text: &Text, entry: &Entry, report: &mut Report) -> Option<Tolerance> {
-    let tolerance = match text.value.trim().strip_suffix('%') {
-        Some(share) => share.trim().parse().ok().map(|share: f64| Tolerance::Share(share / 100.0)),
-        // A reading has a zero of its own, so a difference cannot be read as one.
-        None if entry.dimension == Dimension::Temperature => None,
-        None => known::amount(text, entry, report).map(Tolerance::Si),
-    };
-    match tolerance {
-        Some(Tolerance::Share(near) | Tolerance::Si(near)) if near > 0.0 && near.is_finite() => {}
-        _ => {
-            let fault = Fault::new(
-                format!("\"{}\" is no tolerance", text.value),
-                "a share of the answer such as \"5 %\", or an amount above zero",
-            );
-            report.add(text.at, fault);
-            return None;
-        }
-    }
-    tolerance
 }

@@ -60,7 +60,13 @@ pub fn start(folder: &TempDir) -> Start {
 }
 
 pub fn folders(folder: &TempDir) -> Folders {
-    Folders { settings: folder.path().join("own"), recovery: folder.path().join("own/recovery") }
+    let own = folder.path().join("own");
+    Folders {
+        recovery: own.join("recovery"),
+        notebook: own.join("notebook.toml"),
+        settings: own,
+        exports: folder.path().to_owned(),
+    }
 }
 
 /// Lessons held in memory, each an id and its text.
