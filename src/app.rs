@@ -1,6 +1,7 @@
 //! The window: shell, screens, lesson blocks, widgets and theme. iced is used here alone.
 
 pub mod block;
+pub mod companion;
 pub mod desk;
 mod document;
 mod files;

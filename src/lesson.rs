@@ -19,7 +19,8 @@ pub mod proof;
 mod words;
 
 pub use block::{
-    Calculator, Choice, Curve, Direction, Guess, GuessKind, Reference, Slip, SlipValue, Tolerance,
+    Calculator, Choice, Curve, Direction, Guess, GuessKind, Levers, Reference, SideBySide, Slip,
+    SlipValue, Target as TargetBlock, Tolerance,
 };
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,

@@ -6,7 +6,7 @@ mod table;
 use iced::widget::{column, container, row, rule, text};
 use iced::{Element, Fill, Length, Padding};
 
-use crate::app::block::{calculator, curve, guess};
+use crate::app::block::{calculator, curve, guess, levers, side_by_side, target};
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
 use crate::app::widget::{formula, picture};
@@ -59,6 +59,9 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Calculator(calculator) => calculator::view(calculator, block.line, page),
         BlockKind::Curve(curve) => curve::view(curve, block.line, page),
         BlockKind::Guess(guess) => guess::view(guess, page),
+        BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
+        BlockKind::Target(target) => target::view(target, block.line, page),
+        BlockKind::Levers(levers) => levers::view(levers, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
 }

@@ -2,7 +2,7 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::app::block::{curve, guess};
+use crate::app::block::{curve, guess, levers, side_by_side, target};
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::widget::field;
@@ -36,6 +36,12 @@ pub struct Marks {
     pub guesses: HashMap<String, guess::State>,
     /// Curves, by the line they start on.
     pub curves: HashMap<usize, curve::State>,
+    /// Builds compared, by the line they start on.
+    pub side_by_side: HashMap<usize, side_by_side::State>,
+    /// Targets, by the line they start on.
+    pub targets: HashMap<usize, target::State>,
+    /// Levers, by the line they start on.
+    pub levers: HashMap<usize, levers::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -51,6 +57,12 @@ pub enum Message {
     Guess(String, guess::Act),
     /// Something is done in a curve.
     Curve(usize, curve::Act),
+    /// Something is done in a target.
+    Target(usize, target::Act),
+    /// Something is done in a levers block.
+    Levers(usize, levers::Act),
+    /// Numbers go back to those of the saved build.
+    PutBack(Vec<AnyId>),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
     /// A link is followed.

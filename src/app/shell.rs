@@ -9,6 +9,7 @@ use std::path::PathBuf;
 use iced::widget::operation::{self, AbsoluteOffset};
 use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
 
+use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
 use crate::app::screen::{Place, build_sheet, contents, reading, walk_round};
@@ -51,6 +52,8 @@ pub struct App {
     pixels: Size,
     pub(super) menu: bool,
     pub(super) strip: bool,
+    /// Whether the list of builds to set beside is open.
+    pub(super) choosing: bool,
     pub(super) question: Option<Question>,
     source: Box<dyn Source + Send + Sync>,
     folders: Folders,
@@ -102,6 +105,18 @@ pub enum Message {
     OpenDemo(&'static str),
     /// Start a blank build.
     New,
+    /// The list of builds to set beside, in or out.
+    CompanionTurned,
+    /// Choose a file to set beside.
+    CompanionFile,
+    /// Set this file beside.
+    CompanionPicked(PathBuf),
+    /// Set an example build beside.
+    CompanionExample(&'static str),
+    /// Set the build as it is now beside.
+    CompanionCopy,
+    /// Take a companion away, by its place.
+    CompanionRemoved(usize),
     /// Save the build.
     Save,
     /// Choose where to save it.
@@ -172,7 +187,8 @@ impl App {
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
         let library = Library::load(start.source.as_ref());
-        let (desk, told) = acts::first_desk(start.build.as_deref());
+        let (mut desk, told) = acts::first_desk(start.build.as_deref());
+        desk.company = Company::remembered(&settings.companions);
         let size = Size::new(settings.window.0, settings.window.1);
         let mut app = Self {
             desk,
@@ -182,6 +198,7 @@ impl App {
             reading: None,
             menu: false,
             strip: false,
+            choosing: false,
             question: told.map(Question::Told),
             source: start.source,
             folders: start.folders,
@@ -254,6 +271,12 @@ impl App {
             Message::PathGiven => self.path_given(),
             Message::OpenPath(path) => self.leave(Next::OpenPath(path)),
             Message::OpenDemo(id) => self.leave(Next::Demo(id)),
+            Message::CompanionTurned => self.turn_choosing(),
+            Message::CompanionFile => files::choose(files::Purpose::Companion),
+            Message::CompanionPicked(path) => self.accompany_file(&path),
+            Message::CompanionExample(id) => self.accompany_example(id),
+            Message::CompanionCopy => self.accompany(Companion::copy(&self.desk)),
+            Message::CompanionRemoved(place) => self.part_from(place),
             Message::New => self.leave(Next::Blank),
             Message::Save => self.save(),
             Message::SaveAs => self.save_as(),

@@ -3,10 +3,16 @@
 mod calculator;
 mod curve;
 mod guess;
+mod levers;
+mod side_by_side;
+mod target;
 
 pub use calculator::Calculator;
 pub use curve::Curve;
 pub use guess::{Choice, Direction, Guess, GuessKind, Reference, Slip, SlipValue, Tolerance};
+pub use levers::Levers;
+pub use side_by_side::SideBySide;
+pub use target::Target;
 
 use super::document::BlockKind;
 use super::fields::{self, Fields};
@@ -37,6 +43,21 @@ const GRAMMARS: &[Grammar] = &[
         name: "guess",
         what: "a guess",
         read: |fields, report| guess::read(fields, report).map(BlockKind::Guess),
+    },
+    Grammar {
+        name: "side-by-side",
+        what: "a side by side",
+        read: |fields, report| side_by_side::read(fields, report).map(BlockKind::SideBySide),
+    },
+    Grammar {
+        name: "target",
+        what: "a target",
+        read: |fields, report| target::read(fields, report).map(BlockKind::Target),
+    },
+    Grammar {
+        name: "levers",
+        what: "a levers block",
+        read: |fields, report| levers::read(fields, report).map(BlockKind::Levers),
     },
 ];
 

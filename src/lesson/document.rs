@@ -1,7 +1,7 @@
 //! A lesson as the window and the handout read it: blocks of text and live blocks, each with the
 //! line of the lesson file where it starts.
 
-use super::block::{Calculator, Curve, Guess};
+use super::block::{self, Calculator, Curve, Guess, Levers, SideBySide};
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -155,6 +155,12 @@ pub enum BlockKind {
     Curve(Curve),
     /// A question answered before the number is shown.
     Guess(Guess),
+    /// Builds in columns, numbers in rows.
+    SideBySide(SideBySide),
+    /// A wish, and the number that gets there.
+    Target(block::Target),
+    /// What one more step of each number does.
+    Levers(Levers),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

@@ -77,6 +77,9 @@ fn of_block(kind: &BlockKind, text: &mut String) {
         BlockKind::Rule => {}
         BlockKind::Calculator(calculator) => add(text, calculator.title.as_deref().unwrap_or("")),
         BlockKind::Curve(curve) => add(text, curve.title.as_deref().unwrap_or("")),
+        BlockKind::SideBySide(table) => add(text, table.title.as_deref().unwrap_or("")),
+        BlockKind::Target(target) => add(text, target.title.as_deref().unwrap_or("")),
+        BlockKind::Levers(levers) => add(text, levers.title.as_deref().unwrap_or("")),
         BlockKind::Guess(guess) => {
             add(text, &of_spans(&guess.question));
             if let GuessKind::Choice(choices) = &guess.kind {

@@ -15,7 +15,7 @@ const MAY_SEE: &[(&str, &[&str])] = &[
     ("rules", &["physics", "quantity"]),
     ("sheet", &["quantity", "rules"]),
     ("study", &["sheet", "rules", "quantity", "physics"]),
-    ("lesson", &["quantity", "rules"]),
+    ("lesson", &["quantity", "rules", "sheet"]),
     ("notebook", &["quantity"]),
     ("plot", &["quantity", "study"]),
     ("handout", &["lesson", "plot", "study", "sheet", "notebook", "quantity", "rules"]),

@@ -4,7 +4,7 @@ use iced::advanced::widget::{Id, Operation, operate, operation};
 use iced::widget::{Column, column, container, row, rule, scrollable, text};
 use iced::{Element, Fill, Length, Padding, Rectangle, Task, Vector};
 
-use crate::app::block::curve;
+use crate::app::block::{self, curve};
 use crate::app::desk::Desk;
 use crate::app::document::{self, blocks};
 use crate::app::page::{self, Marks, Page};
@@ -55,6 +55,8 @@ pub enum Action {
     Field(field::Event),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
+    /// Numbers go back to those of the saved build.
+    PutBack(Vec<AnyId>),
     /// Another lesson.
     Lesson(String),
     /// A page on the web.
@@ -84,14 +86,17 @@ impl Reading {
         read: impl Fn(&str) -> std::io::Result<Vec<u8>>,
     ) -> Self {
         let fresh = Self::new(lesson, read);
-        let marks =
-            Marks { pictures: fresh.marks.pictures, curves: fresh.marks.curves, ..self.marks };
+        let Marks { open, guesses, .. } = self.marks;
+        let marks = Marks { open, guesses, ..fresh.marks };
         Self { marks, ..self }
     }
 
     /// Throws away what was drawn from another build.
     pub fn forget_drawn(&mut self) {
         self.marks.curves.clear();
+        self.marks.side_by_side.values_mut().for_each(block::side_by_side::State::forget);
+        self.marks.targets.values_mut().for_each(block::target::State::forget);
+        self.marks.levers.values_mut().for_each(block::levers::State::forget);
     }
 
     /// Acts on a message.
@@ -130,6 +135,13 @@ impl Reading {
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
             }
+            page::Message::Target(line, act) => {
+                self.marks.targets.entry(line).or_default().perform(act, &settings.units);
+            }
+            page::Message::Levers(line, act) => {
+                self.marks.levers.entry(line).or_default().perform(act);
+            }
+            page::Message::PutBack(ids) => return Action::PutBack(ids),
             page::Message::NextUnit(id) => return Action::NextUnit(id),
             page::Message::Follow(target) => return self.follow(target),
         }
@@ -149,9 +161,10 @@ impl Reading {
         }
     }
 
-    /// Draws the curves anew where the build, the units or the light have changed.
+    /// Draws and works out anew what the build, the units or the light have changed.
     pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings, dark: bool) {
         curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings, dark);
+        block::refresh(&mut self.marks, &lesson.blocks, desk);
     }
 
     /// The page, its margin beside it or, on a narrow window, under it.

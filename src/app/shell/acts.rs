@@ -8,7 +8,9 @@ use iced::widget::operation;
 use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
+use crate::app::companion::Companion;
 use crate::app::desk::Desk;
+use crate::app::files::Purpose;
 use crate::app::question::{Next, Question};
 use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, contents};
@@ -63,6 +65,10 @@ impl App {
             reading::Action::NextUnit(id) => {
                 let si = self.desk.outcome.values.si(id).unwrap_or_default();
                 self.with_settings(|settings| settings.units.pick_next(id, si))
+            }
+            reading::Action::PutBack(ids) => {
+                self.desk.put_back(&ids);
+                Task::none()
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
@@ -196,7 +202,7 @@ impl App {
         self.question = None;
         match next {
             Next::Close => self.close(),
-            Next::Open => files::choose(),
+            Next::Open => files::choose(Purpose::Open),
             Next::OpenPath(path) => self.open(&path),
             Next::Demo(id) => files::open_demo(id).map_or_else(Task::none, |desk| self.put(desk)),
             Next::Blank => {
@@ -214,7 +220,9 @@ impl App {
 
     fn put(&mut self, desk: Desk) -> Task<Message> {
         self.forget_recovery();
+        let company = std::mem::take(&mut self.desk.company);
         self.desk = desk;
+        self.desk.company = company;
         self.kept = self.desk.revision();
         if let Some(reading) = &mut self.reading {
             reading.forget_drawn();
@@ -234,13 +242,48 @@ impl App {
         }
     }
 
+    /// Sets a build beside the reader's own and remembers it.
+    pub(super) fn accompany(&mut self, companion: Companion) -> Task<Message> {
+        self.choosing = false;
+        self.desk.company.add(companion);
+        self.remember_company()
+    }
+
+    pub(super) fn accompany_file(&mut self, path: &Path) -> Task<Message> {
+        match Companion::from_file(path) {
+            Ok(companion) => self.accompany(companion),
+            Err(words) => self.ask(Question::Told(words)),
+        }
+    }
+
+    pub(super) fn accompany_example(&mut self, id: &str) -> Task<Message> {
+        Companion::example(id)
+            .cloned()
+            .map_or_else(Task::none, |companion| self.accompany(companion))
+    }
+
+    pub(super) fn part_from(&mut self, place: usize) -> Task<Message> {
+        self.desk.company.remove(place);
+        self.remember_company()
+    }
+
+    fn remember_company(&mut self) -> Task<Message> {
+        let kept = self.desk.company.kept();
+        self.with_settings(|settings| settings.companions = kept)
+    }
+
+    pub(super) fn turn_choosing(&mut self) -> Task<Message> {
+        self.choosing = !self.choosing;
+        Task::none()
+    }
+
     /// A dialog that ended without a pick: put away by the reader, or never there at all, and then
     /// the path can be typed.
     pub(super) fn unpicked(&mut self, how: files::Unpicked) -> Task<Message> {
         if how.at_once {
             let text = self.desk.path.as_deref().map(|path| path.display().to_string());
             self.question =
-                Some(Question::Path { saving: how.saving, text: text.unwrap_or_default() });
+                Some(Question::Path { purpose: how.purpose, text: text.unwrap_or_default() });
             operation::focus(crate::app::question::PATH)
         } else {
             self.after_save = None;
@@ -256,20 +299,21 @@ impl App {
     }
 
     pub(super) fn path_given(&mut self) -> Task<Message> {
-        let Some(Question::Path { saving, text }) = self.question.take() else {
+        let Some(Question::Path { purpose, text }) = self.question.take() else {
             return Task::none();
         };
         let path = Path::new(text.trim());
-        match (text.trim().is_empty(), saving) {
-            (true, _) => self.ask(Question::Path { saving, text }),
-            (false, false) => self.open(path),
-            (false, true) if path.exists() && self.desk.path.as_deref() != Some(path) => {
+        match (text.trim().is_empty(), purpose) {
+            (true, _) => self.ask(Question::Path { purpose, text }),
+            (false, Purpose::Open) => self.open(path),
+            (false, Purpose::Companion) => self.accompany_file(path),
+            (false, Purpose::Save) if path.exists() && self.desk.path.as_deref() != Some(path) => {
                 self.ask(Question::Told(format!(
                     "There is a file at {} already. Save under another name.",
                     path.display()
                 )))
             }
-            (false, true) => self.save_at(&files::with_ending(path.to_owned())),
+            (false, Purpose::Save) => self.save_at(&files::with_ending(path.to_owned())),
         }
     }
 

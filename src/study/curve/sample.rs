@@ -2,8 +2,8 @@
 
 use super::{Ask, Gap, LimitLine, Sample, Scale};
 use crate::quantity::Entry;
-use crate::rules::{Givens, Origin, Value, catalogue::partner, evaluate};
-use crate::study::words::lacking;
+use crate::rules::Givens;
+use crate::study::changed::{Changed, number};
 
 /// Even samples before refinement.
 const EVEN: usize = 160;
@@ -19,7 +19,7 @@ const SHOWS: f64 = 2e-3;
 pub(super) struct Sampler<'a> {
     ask: &'a Ask,
     whole: bool,
-    givens: Givens,
+    build: Changed,
 }
 
 /// What was found at one x.
@@ -37,12 +37,7 @@ pub(super) struct Run {
 
 impl<'a> Sampler<'a> {
     pub fn new(ask: &'a Ask, entry: &Entry, givens: &Givens) -> Self {
-        let mut givens = givens.clone();
-        // Two ways to say one thing: moving one must not leave the other behind.
-        if let Some(pair) = partner(ask.against) {
-            givens.clear(if pair.one == ask.against { pair.other } else { pair.one });
-        }
-        Self { ask, whole: entry.whole, givens }
+        Self { ask, whole: entry.whole, build: Changed::new(ask.against, givens) }
     }
 
     pub fn run(&self, from: f64, to: f64) -> Run {
@@ -94,14 +89,8 @@ impl<'a> Sampler<'a> {
     }
 
     fn at(&self, x: f64) -> At {
-        let mut givens = self.givens.clone();
-        givens.put(self.ask.against, x, Origin::Given);
-        let values = evaluate(&givens);
-        let y = match values.of(self.ask.find) {
-            Value::Known(known) => Ok(known.si),
-            Value::Invalid(why) => Err(why.clone()),
-            Value::Missing(lacks) => Err(lacking(lacks)),
-        };
+        let values = self.build.at(x);
+        let y = number(values.of(self.ask.find));
         At { x, y, limits: self.ask.limits.iter().map(|&id| values.si(id)).collect() }
     }
 
