@@ -31,6 +31,20 @@ pub fn name_of(sheet: &Sheet, path: Option<&Path>) -> String {
     file.map_or_else(|| "Unnamed build".to_owned(), |file| file.into_owned())
 }
 
+/// A number with all its figures and its half-width (SI) in one unit: `124.53 ± 2 mm`.
+fn exact_with_spread(entry: &Entry, si: f64, spread: f64, units: &Units) -> String {
+    let unit = units.unit_for(entry, si);
+    if unit.offset != 0.0 {
+        // The half-width of a temperature is no temperature.
+        return units.show_spread(entry, si, spread);
+    }
+    let mut one = units.clone();
+    one.picks.insert(entry.id.name().to_owned(), unit.symbol.to_owned());
+    let number = quantity::field_text(entry, si, &one);
+    let number = number.trim_end_matches(unit.symbol).trim_end();
+    format!("{number} ± {}", quantity::field_text(entry, spread, &one))
+}
+
 /// The build being worked on.
 pub struct Desk {
     /// The build and its past.
@@ -230,10 +244,7 @@ impl Desk {
             }
             _ => quantity::field_text(entry, si, units),
         };
-        self.drafts.remove(place);
-        if let Err(error) = self.apply(&Edit::Set { id, text: text.clone() }, Some(place)) {
-            self.drafts.insert(place.to_owned(), Draft { text, error: Some(error) });
-        }
+        self.enter(place, id, text);
     }
 
     /// Takes a row of a table of presets; what was being typed gives way to it.
@@ -243,11 +254,26 @@ impl Desk {
         let _ = self.apply(edit, None);
     }
 
-    /// Takes an answer into the build, as a change of its own.
+    /// Takes an answer into the build, as a change of its own; a number that was measured stays as
+    /// doubtful as it was.
     pub fn take(&mut self, place: &str, id: AnyId, si: f64, units: &Units) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        let spread = self.tally.spreads.get(&id).filter(|_| self.sheet().number(id).is_some());
+        let text = match spread {
+            Some(spread) => exact_with_spread(entry, si, *spread, units),
+            None => quantity::field_text(entry, si, units),
+        };
         self.settled();
-        self.moved_to(place, id, si, units);
+        self.enter(place, id, text);
         self.settled();
+    }
+
+    /// Enters a text that a control made, or says at its place why not.
+    fn enter(&mut self, place: &str, id: AnyId, text: String) {
+        self.drafts.remove(place);
+        if let Err(error) = self.apply(&Edit::Set { id, text: text.clone() }, Some(place)) {
+            self.drafts.insert(place.to_owned(), Draft { text, error: Some(error) });
+        }
     }
 
     /// Takes a number out of the build; a found one is found again.

@@ -68,11 +68,13 @@ impl Step {
     }
 
     /// The change of a quantity that is now `si`, in SI units; none when the step does not apply
-    /// to it. Counts go by one. A share of zero is that share of the usual range.
+    /// to it. A count goes by one, and one that is zero stays; a share of any other zero is that share of
+    /// the usual range.
     pub fn of(&self, entry: &Entry, si: f64) -> Option<f64> {
         let change = match self.size {
             Size::Amount { si, dimension } if dimension == entry.dimension => si,
             Size::Amount { .. } => return None,
+            Size::Share(_) if entry.whole && si == 0.0 => return None,
             Size::Share(share) if entry.whole => share.signum(),
             Size::Share(share) if si == 0.0 => share * (entry.usual.1 - entry.usual.0),
             Size::Share(share) => share * si.abs(),
@@ -110,6 +112,7 @@ mod tests {
         assert_eq!(change("10 mm", MASS, 6.4), None);
         assert_eq!(change("200 g", MASS, 6.4), Some(0.2));
         assert_eq!(change("1 %", TRACK_COUNT, 2.0), Some(1.0));
+        assert_eq!(change("1 %", WHEEL_COUNT, 0.0), None);
         // Of nothing, one percent of the usual 0.3 m either way.
         assert_eq!(change("1 %", BALANCE_OFFSET, 0.0), Some(0.003));
         // Backwards is negative, and one percent more is forwards.

@@ -17,6 +17,8 @@ pub struct Lever {
     pub id: AnyId,
     /// What it takes to move it.
     pub effort: Effort,
+    /// Whether it is counted in whole ones, so that its step is one more, far more than a percent.
+    pub counted: bool,
     /// The number as it is.
     pub from: f64,
     /// The number after the step; it goes the other way where this way is impossible.
@@ -80,9 +82,14 @@ impl Levers {
         Self { of, step: step.clone(), now, levers }
     }
 
-    /// The levers of one kind, the largest effect first.
+    /// The levers of one kind that are not counted, the largest effect first.
     pub fn by(&self, effort: Effort) -> impl Iterator<Item = &Lever> {
-        self.levers.iter().filter(move |lever| lever.effort == effort)
+        self.levers.iter().filter(move |lever| lever.effort == effort && !lever.counted)
+    }
+
+    /// The levers counted in whole ones, the largest effect first.
+    pub fn counted(&self) -> impl Iterator<Item = &Lever> {
+        self.levers.iter().filter(|lever| lever.counted)
     }
 
     /// What does most, what does most at no cost, and where most of the doubt comes from.
@@ -91,24 +98,23 @@ impl Levers {
         if let Err(why) = &self.now {
             return format!("There is no {answer} yet. {why}");
         }
-        let within = |lever: &&Lever| lever.effort != Effort::Fixed && lever.after.is_ok();
+        let within =
+            |lever: &&Lever| lever.effort != Effort::Fixed && !lever.counted && lever.after.is_ok();
         let Some(first) = self.levers.iter().find(within) else {
             return format!("No number of yours moves the {answer} by this step.");
         };
-        let mut words = match first.effort {
-            Effort::Free => {
-                format!("What does most costs nothing. It is {}.", self.does(first, units))
-            }
-            _ => format!("What does most is {}.", self.does(first, units)),
-        };
-        if first.effort != Effort::Free {
-            match self.by(Effort::Free).find(|lever| lever.after.is_ok()) {
-                Some(free) => words.push_str(&format!(
-                    " Of the moves that cost nothing, {}.",
-                    self.does(free, units)
-                )),
-                None => words.push_str(" No move that costs nothing bears on it."),
-            }
+        let does = |lever: &Lever| self.does(lever, units);
+        let mut words = format!("What does most is the {}: {}.", label(first.id), does(first));
+        if first.effort == Effort::Free {
+            words.push_str(" It costs nothing.");
+        } else if let Some(free) = self.by(Effort::Free).find(|lever| lever.after.is_ok()) {
+            words.push_str(&format!(
+                " Of the moves that cost nothing, the {} does most: {}.",
+                label(free.id),
+                does(free)
+            ));
+        } else {
+            words.push_str(" No move that costs nothing bears on it.");
         }
         if let Some((lever, share)) = self.most_doubted() {
             words.push_str(&format!(
@@ -126,8 +132,7 @@ impl Levers {
                 .map_or_else(String::new, |entry| units.show(entry, si).short().to_string())
         };
         format!(
-            "the {}: from {} to {} puts the {} {}",
-            label(lever.id),
+            "from {} to {} puts the {} {}",
             shown(lever.from),
             shown(lever.to),
             label(self.of),
@@ -160,5 +165,5 @@ fn lever(of: AnyId, before: f64, id: AnyId, step: &Step, outcome: &Outcome) -> O
         .range(of)
         .and_then(|range| range.contributions.iter().find(|part| part.id == id))
         .map(|part| part.share);
-    Some(Lever { id, effort: entry.effort, from, to, before, after, doubt })
+    Some(Lever { id, effort: entry.effort, counted: entry.whole, from, to, before, after, doubt })
 }

@@ -84,7 +84,7 @@ impl SideBySide {
         Self { columns, rows }
     }
 
-    /// The largest difference in each companion, and what gives first in each build.
+    /// The largest difference in each companion, and which build is nearest to giving.
     pub fn sentence(&self, units: &Units) -> String {
         let mut sentences: Vec<String> = self
             .columns
@@ -93,7 +93,14 @@ impl SideBySide {
             .skip(1)
             .filter_map(|(place, column)| self.differs_most(place, &column.name))
             .collect();
-        sentences.extend(self.columns.iter().map(|column| column.gives(units)));
+        let margin = |column: &&Column| {
+            let finding = column.gives_first.as_ref();
+            finding.and_then(|finding| finding.margin).unwrap_or(f64::INFINITY)
+        };
+        let nearest = self.columns.iter().min_by(|a, b| margin(a).total_cmp(&margin(b)));
+        if let Some((column, gives)) = nearest.and_then(|c| Some((c, c.gives(units)?))) {
+            sentences.push(format!("Nearest to giving is {}: {gives}.", column.name));
+        }
         sentences.join(" ")
     }
 
@@ -109,26 +116,19 @@ impl SideBySide {
 }
 
 impl Column {
-    /// What gives first, as a sentence.
-    pub fn gives(&self, units: &Units) -> String {
-        let Some(finding) = &self.gives_first else {
-            return format!("Of {}, no limit is known yet.", self.name);
-        };
-        let entry = catalogue::find(finding.limit.margin.name());
-        let margin = entry
-            .zip(finding.margin)
-            .map_or_else(String::new, |(entry, si)| units.show(entry, si).to_string());
+    /// What gives first, in words: `the ground under the low end, margin 0.883, gives now`; none
+    /// while no margin is known.
+    pub fn gives(&self, units: &Units) -> Option<String> {
+        let finding = self.gives_first.as_ref()?;
+        let margin = units.show(catalogue::find(finding.limit.margin.name())?, finding.margin?);
         let word = match finding.verdict {
             Verdict::Gives => "gives now",
             Verdict::Doubtful => "may give",
             _ => "holds",
         };
-        format!(
-            "What gives first on {}: {}{}, with a margin of {margin}; it {word}.",
-            self.name,
-            finding.limit.title.get(..1).unwrap_or_default().to_lowercase(),
-            finding.limit.title.get(1..).unwrap_or_default(),
-        )
+        let mut letters = finding.limit.title.chars();
+        let first = letters.next()?.to_lowercase();
+        Some(format!("{first}{}, margin {margin}, {word}", letters.as_str()))
     }
 }
 

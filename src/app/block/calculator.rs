@@ -3,8 +3,7 @@
 use iced::widget::{Column, column, container, row, rule, text};
 use iced::{Center, Element, Fill};
 
-use super::beside::beside;
-use super::frame;
+use super::{beside, frame};
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -17,10 +16,11 @@ use crate::rules::{Lack, Value, Working, catalogue as rules, working};
 pub fn view<'a>(calculator: &'a Calculator, line: usize, page: Page<'a>) -> Element<'a, Message> {
     let change = calculator.change.iter().map(|id| {
         let own = field::full(&format!("{line}:{id}"), *id, page.desk, page.settings);
-        beside(own.map(Message::Field), *id, page)
+        beside::given(own.map(Message::Field), *id, page)
     });
     let frozen = calculator.freeze.iter().filter_map(|id| frozen(*id, page));
-    let answers = calculator.find.iter().map(|id| beside(answer(*id, line, page), *id, page));
+    let answers =
+        calculator.find.iter().map(|id| beside::answer(answer(*id, line, page), *id, page));
     frame(
         calculator.title.as_deref(),
         column![

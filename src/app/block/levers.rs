@@ -71,15 +71,18 @@ pub fn view<'a>(block: &'a Block, line: usize, page: Page<'a>) -> Element<'a, Me
         (Ok(si), None) => format!("Now {}.", units.show(entry, *si)),
         (Err(_), _) => String::new(),
     };
+    let compared = levers.levers.iter().filter(|lever| !lever.counted);
+    let most = compared.filter_map(Lever::size).fold(0.0_f64, f64::max);
     frame(
         block.title.as_deref(),
         column![
             text(format!("What moves the {}?", entry.label)).size(size::LABEL).width(Fill),
             (!now.is_empty()).then(|| text(now).size(size::SMALL).style(theme::soft).width(Fill)),
             steps(block, levers, line),
-            group("Costs nothing", Effort::Free, levers, page),
-            group("Takes parts or work", Effort::Bought, levers, page),
-            group("Not in your hands", Effort::Fixed, levers, page),
+            group("Costs nothing", levers.by(Effort::Free), most, page),
+            group("Takes parts or work", levers.by(Effort::Bought), most, page),
+            group("One more, or one fewer", levers.counted(), 0.0, page),
+            group("Not in your hands", levers.by(Effort::Fixed), most, page),
             text(levers.sentence(units)).size(size::LABEL).width(Fill),
         ]
         .spacing(1.5 * UNIT),
@@ -110,14 +113,14 @@ fn steps<'a>(block: &Block, levers: &Levers, line: usize) -> Element<'a, Message
     .into()
 }
 
-fn group<'a>(
+/// Levers of one kind; `most` is the effect with the longest bar, zero where none is drawn.
+fn group<'a, 'l>(
     title: &'a str,
-    effort: Effort,
-    levers: &Levers,
+    levers: impl Iterator<Item = &'l Lever>,
+    most: f64,
     page: Page<'a>,
 ) -> Option<Element<'a, Message>> {
-    let most = levers.levers.iter().filter_map(Lever::size).fold(0.0_f64, f64::max);
-    let each: Vec<_> = levers.by(effort).map(|lever| one(lever, most, page)).collect();
+    let each: Vec<_> = levers.map(|lever| one(lever, most, page)).collect();
     (!each.is_empty()).then(|| {
         column![
             text(title).size(size::LABEL).font(SEMIBOLD),
@@ -145,7 +148,7 @@ fn one<'a>(lever: &Lever, most: f64, page: Page<'a>) -> Element<'a, Message> {
             text(lever.effect()).size(size::LABEL).font(SEMIBOLD),
         ]
         .spacing(UNIT),
-        lever.size().map(|size| bar(size, most)),
+        lever.size().filter(|_| most > 0.0).map(|size| bar((size / most) as f32)),
         row![small(span).width(Fill), doubt.map(small)].spacing(UNIT),
         why.map(|why| text(why).size(size::SMALL).style(theme::warning).width(Fill)),
     ]
@@ -154,8 +157,7 @@ fn one<'a>(lever: &Lever, most: f64, page: Page<'a>) -> Element<'a, Message> {
 }
 
 /// How much it moves the answer, beside the one that moves it most.
-fn bar<'a>(size: f64, most: f64) -> Element<'a, Message> {
-    let part = if most > 0.0 { (size / most) as f32 } else { 0.0 };
+fn bar<'a>(part: f32) -> Element<'a, Message> {
     container(progress_bar(0.0..=1.0, part).girth(Length::Fixed(UNIT / 2.0)).style(|theme| {
         let ink = ink(theme);
         progress_bar::Style {

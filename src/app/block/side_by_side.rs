@@ -15,7 +15,7 @@ use crate::plot::Role;
 use crate::quantity::{Entry, catalogue};
 use crate::study::SideBySide;
 use crate::study::moved::compared_in_words;
-use crate::study::side_by_side::{Build, Cell, Row as Numbers};
+use crate::study::side_by_side::{Build, Cell, Column as Of, Row as Numbers};
 
 /// From this width of the reading column on there is room for columns; below, one build stands
 /// under the other.
@@ -85,6 +85,7 @@ pub fn view<'a>(block: &'a Block, line: usize, page: Page<'a>) -> Element<'a, Me
         column![
             wide.then(|| heads(table)),
             Column::with_children(rows).spacing(UNIT),
+            gives(table, wide, page),
             alone,
             text(table.sentence(&page.settings.units)).size(size::LABEL).width(Fill),
         ]
@@ -149,6 +150,29 @@ fn down<'a>(
     ]
     .spacing(UNIT / 2.0)
     .into()
+}
+
+/// What gives first in each build.
+fn gives<'a>(table: &'a SideBySide, wide: bool, page: Page<'a>) -> Element<'a, Message> {
+    let label = text("Gives first").size(size::LABEL);
+    let words = |column: &Of| {
+        let words = column.gives(&page.settings.units);
+        let words = words.map_or_else(|| "not known".to_owned(), |w| symbol::capitalised(&w));
+        text(words).size(size::SMALL).width(Fill).into()
+    };
+    let inside: Element<'a, Message> = if wide {
+        let each = table.columns.iter().map(words);
+        let each = Row::with_children(each).spacing(UNIT).width(portion(table.columns.len()));
+        row![label.width(Fill), each].spacing(UNIT).into()
+    } else {
+        let each = table.columns.iter().zip(Role::ALL).map(|(column, role)| {
+            row![name(&column.name, role), words(column)].spacing(UNIT).into()
+        });
+        column![label.font(SEMIBOLD), Column::with_children(each).spacing(UNIT / 2.0)]
+            .spacing(UNIT / 2.0)
+            .into()
+    };
+    column![rule::horizontal(1).style(theme::hairline), inside].spacing(UNIT).into()
 }
 
 fn cell<'a>(cell: &Cell, entry: &'static Entry, page: Page<'a>) -> Element<'a, Message> {

@@ -74,10 +74,15 @@ fn sorted_and_what_costs_nothing_apart() {
     assert!(ids(Effort::Bought).contains(&"track-width"));
     assert_eq!(ids(Effort::Fixed), ["gravity"]);
     let says = levers.sentence(&Units::default());
-    // One track more is the largest step there is.
-    assert!(says.starts_with("What does most is the number of tracks: from 2 to 3"), "{says}");
-    // The slope would need a height of the centre of gravity, so it says nothing here.
-    assert!(says.contains("Of the moves that cost nothing, the balance point offset"), "{says}");
+    let way = "What does most is the contact length: from 420 mm to 424 mm puts the pressure under the \
+               low end (worst) down 1.2 %.";
+    assert!(says.starts_with(way), "{says}");
+    let free = "Of the moves that cost nothing, the balance point offset does most: from −22 mm to \
+                −21.8 mm puts";
+    assert!(says.contains(free), "{says}");
+    // One track more is no percent, so it stands apart; no wheel is no number to add to.
+    assert_eq!(levers.counted().map(|lever| lever.id).collect::<Vec<_>>(), [TRACK_COUNT.any()]);
+    // The slope would need a height of the centre of gravity.
     assert_eq!(levers.levers.last().unwrap().id, SLOPE.any());
 }
 
