@@ -6,7 +6,7 @@ mod companions;
 use std::path::Path;
 
 use iced::widget::{Column, Row, column, container, row, rule, scrollable, text};
-use iced::{Element, Fill, Length};
+use iced::{Element, Fill, Length, Padding};
 
 use crate::app::desk::Desk;
 use crate::app::screen::Place;
@@ -63,11 +63,13 @@ impl<'a> Rail<'a> {
         .spacing(UNIT)
         .align_y(iced::Center);
         let rest = open.then(|| {
-            scrollable(container(self.inside()).padding([UNIT, 0.0]))
-                .id("rail")
-                .direction(theme::bar())
-                .style(theme::scroll)
-                .height(Length::Fixed(420.0))
+            scrollable(
+                container(self.inside()).padding(Padding::from([UNIT, 0.0]).right(2.0 * UNIT)),
+            )
+            .id("rail")
+            .direction(theme::bar())
+            .style(theme::scroll)
+            .height(Length::Fixed(420.0))
         });
         container(column![bar, rest]).style(theme::panel).padding(UNIT).width(Fill).into()
     }

@@ -7,8 +7,8 @@ use super::frame;
 use crate::app::desk::Desk;
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, REGULAR, UNIT, size};
+use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::app::widget::{field, symbol};
 use crate::lesson::TargetBlock;
 use crate::quantity::{self, Entry, Units, catalogue};
 use crate::study::{Target, Wish};
@@ -109,7 +109,7 @@ pub fn view<'a>(block: &'a TargetBlock, line: usize, page: Page<'a>) -> Element<
         block.title.as_deref(),
         column![
             wish(block, make, state, line, page),
-            text(format!("by changing the {}.", by.label)).size(size::LABEL).width(Fill),
+            text(format!("by changing the {} to", by.label)).size(size::LABEL).width(Fill),
             inside,
             ends,
         ]
@@ -200,10 +200,7 @@ fn answers<'a>(
     });
     let none =
         target.answers.is_empty().then(|| text("No answer").size(size::ANSWER).style(theme::soft));
-    let label =
-        (!target.answers.is_empty()).then(|| text(symbol::capitalised(by.label)).size(size::LABEL));
     column![
-        label,
         none,
         Column::with_children(each).spacing(UNIT),
         text(target.sentence(units)).size(size::LABEL).width(Fill),
