@@ -2,6 +2,7 @@
 //! ask for. Screens see it by reference.
 
 mod acts;
+mod company;
 mod view;
 
 use std::path::PathBuf;

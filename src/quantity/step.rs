@@ -107,7 +107,7 @@ mod tests {
     #[test]
     fn shares_and_amounts() {
         assert_eq!(change("1 %", MASS, 6.4), Some(0.064));
-        assert_eq!(change("−5 %", MASS, 6.4), Some(-0.32));
+        assert_eq!(change("−50 %", MASS, 6.4), Some(-3.2));
         assert_eq!(change("10 mm", TRACK_WIDTH, 0.09), Some(0.01));
         assert_eq!(change("10 mm", MASS, 6.4), None);
         assert_eq!(change("200 g", MASS, 6.4), Some(0.2));

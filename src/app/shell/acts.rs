@@ -8,7 +8,6 @@ use iced::widget::operation;
 use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
-use crate::app::companion::Companion;
 use crate::app::desk::Desk;
 use crate::app::files::Purpose;
 use crate::app::question::{Next, Question};
@@ -240,41 +239,6 @@ impl App {
             }
             Err(words) => self.ask(Question::Told(words)),
         }
-    }
-
-    /// Sets a build beside the reader's own and remembers it.
-    pub(super) fn accompany(&mut self, companion: Companion) -> Task<Message> {
-        self.choosing = false;
-        self.desk.company.add(companion);
-        self.remember_company()
-    }
-
-    pub(super) fn accompany_file(&mut self, path: &Path) -> Task<Message> {
-        match Companion::from_file(path) {
-            Ok(companion) => self.accompany(companion),
-            Err(words) => self.ask(Question::Told(words)),
-        }
-    }
-
-    pub(super) fn accompany_example(&mut self, id: &str) -> Task<Message> {
-        Companion::example(id)
-            .cloned()
-            .map_or_else(Task::none, |companion| self.accompany(companion))
-    }
-
-    pub(super) fn part_from(&mut self, place: usize) -> Task<Message> {
-        self.desk.company.remove(place);
-        self.remember_company()
-    }
-
-    fn remember_company(&mut self) -> Task<Message> {
-        let kept = self.desk.company.kept();
-        self.with_settings(|settings| settings.companions = kept)
-    }
-
-    pub(super) fn turn_choosing(&mut self) -> Task<Message> {
-        self.choosing = !self.choosing;
-        Task::none()
     }
 
     /// A dialog that ended without a pick: put away by the reader, or never there at all, and then

@@ -13,6 +13,9 @@ use crate::quantity::AnyId;
 /// How near to the dot, in pixels, a press takes hold of it.
 const HOLD: f32 = 18.0;
 
+/// From this width on, in pixels, every build is read, not the reader's own alone.
+const ALL_FROM: f32 = 480.0;
+
 /// The words and the pointer over a plot.
 pub struct Overlay<'a> {
     /// What the plot shows.
@@ -174,7 +177,9 @@ impl Overlay<'_> {
             .show_in(axis.entry, axis.unit.to_si(value), axis.unit.symbol)
             .map_or_else(|_| String::new(), |shown| shown.to_string());
         let mut words = format!("At {at} {shown}: ");
-        let found = readings(self.spec, value);
+        // A narrow plot has room for the words of one build alone.
+        let room = if layout.size.0 < ALL_FROM { 1 } else { usize::MAX };
+        let found: Vec<_> = readings(self.spec, value).into_iter().take(room).collect();
         for reading in &found {
             let (x, y) = layout.to_screen(self.spec, (value, reading.y));
             let dot = Path::circle(Point::new(x, y + READING), 4.0);
