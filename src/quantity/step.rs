@@ -115,8 +115,8 @@ mod tests {
         assert_eq!(change("1 %", WHEEL_COUNT, 0.0), None);
         // Of nothing, one percent of the usual 0.3 m either way.
         assert_eq!(change("1 %", BALANCE_OFFSET, 0.0), Some(0.003));
-        // Backwards is negative, and one percent more is forwards.
-        assert_eq!(change("1 %", BALANCE_OFFSET, -0.022), Some(0.00022));
+        // Backwards is negative, and half more is forwards.
+        assert_eq!(change("50 %", BALANCE_OFFSET, -0.022), Some(0.011));
         for wrong in ["", "0 %", "1", "mm", "100.1 %", "-100 %", "nan %", "0 mm", "1e999 %"] {
             assert!(Step::read(wrong).is_err(), "{wrong}");
         }
