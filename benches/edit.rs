@@ -3,11 +3,12 @@
 
 use divan::{Bencher, black_box};
 use heftwise::lesson::{Library, Shipped, Source};
-use heftwise::quantity::{Units, catalogue::impact::*, catalogue::pressure::*};
+use heftwise::quantity::catalogue::{impact::*, machine::BALANCE_OFFSET, pressure::*};
+use heftwise::quantity::{Step, Units};
 use heftwise::rules::{catalogue, evaluate, working};
 use heftwise::sheet::{Edit, Sheet, demo};
 use heftwise::study::curve::{Ask, Curve};
-use heftwise::study::{Outcome, walk_round};
+use heftwise::study::{Levers, Outcome, Target, Wish, walk_round};
 
 fn main() {
     divan::main();
@@ -83,4 +84,20 @@ fn parse_a_lesson(bencher: Bencher<'_, '_>) {
 #[divan::bench]
 fn load_all_lessons() -> Library {
     Library::load(&Shipped)
+}
+
+/// What one percent of each number does to an answer.
+#[divan::bench]
+fn levers(bencher: Bencher<'_, '_>) {
+    let (outcome, step) = (outcome(), Step::percent(1.0).unwrap());
+    bencher.bench(|| Levers::of(LOW_END_PRESSURE, black_box(&step), &outcome));
+}
+
+/// Every answer to a wish.
+#[divan::bench]
+fn target(bencher: Bencher<'_, '_>) {
+    let givens = sandpiper().tally().givens;
+    let (make, by) = (LOW_END_PRESSURE.any(), BALANCE_OFFSET.any());
+    let wish = Wish { make, be: 1000.0, by, from: None, to: None };
+    bencher.bench(|| Target::of(black_box(&wish), &givens));
 }

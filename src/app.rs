@@ -2,6 +2,7 @@
 
 pub mod block;
 mod book;
+pub mod companion;
 pub mod desk;
 mod document;
 pub mod files;

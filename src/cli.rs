@@ -3,11 +3,13 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
+mod levers;
 mod list;
 mod open;
 mod proof;
 mod reckon;
 mod table;
+mod target;
 mod walk_round;
 
 use std::ffi::{OsStr, OsString};
@@ -45,6 +47,8 @@ struct Cli {
 #[derive(Debug, Subcommand)]
 enum Command {
     Reckon(reckon::Reckon),
+    Target(target::Target),
+    Levers(levers::Levers),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
     List(list::List),
@@ -97,6 +101,8 @@ where
     let ending = match cli.command {
         None => return Next::Window { build: cli.build, lessons: cli.lessons },
         Some(Command::Reckon(command)) => command.run(out),
+        Some(Command::Target(command)) => command.run(out),
+        Some(Command::Levers(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),

@@ -1,20 +1,47 @@
 //! The live blocks of a lesson, one file each.
 
+mod beside;
 pub mod calculator;
 pub mod curve;
 pub mod deeper;
 pub mod faded;
 pub mod guess;
 pub mod ledger;
+pub mod levers;
 pub mod measure;
+pub mod side_by_side;
 pub mod sketch;
+pub mod target;
 mod typed;
 
 use iced::widget::{column, container, text};
 use iced::{Element, Fill};
 
+use crate::app::desk::Desk;
+use crate::app::page::Marks;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::lesson::{Block, BlockKind};
+
+/// What is worked out of the build for the blocks of a page, anew where it has changed.
+pub fn refresh(marks: &mut Marks, blocks: &[Block], desk: &Desk) {
+    for block in blocks {
+        let line = block.line;
+        match &block.kind {
+            BlockKind::SideBySide(it) => {
+                marks.side_by_side.entry(line).or_default().refresh(it, desk);
+            }
+            BlockKind::Target(it) => marks.targets.entry(line).or_default().refresh(it, desk),
+            BlockKind::Levers(it) => marks.levers.entry(line).or_default().refresh(it, desk),
+            BlockKind::Quote(inner) | BlockKind::Alert { blocks: inner, .. } => {
+                refresh(marks, inner, desk);
+            }
+            BlockKind::List { items, .. } => {
+                items.iter().for_each(|item| refresh(marks, item, desk));
+            }
+            _ => {}
+        }
+    }
+}
 
 /// The frame every block stands in: its title, then what it holds.
 fn frame<'a, Message: 'a>(

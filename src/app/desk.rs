@@ -5,8 +5,9 @@ use std::collections::HashMap;
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::path::{Path, PathBuf};
 
+use crate::app::companion::Company;
 use crate::quantity::{self, AnyId, Entry, Units, catalogue};
-use crate::rules::{Origin, Value};
+use crate::rules::{Origin, Value, catalogue::partner};
 use crate::sheet::file::Stamp;
 use crate::sheet::{Edit, Gesture, History, Sheet, Tally};
 use crate::study::{Moved, Outcome, moved::moved};
@@ -18,6 +19,30 @@ pub struct Draft {
     pub text: String,
     /// Why it is not a number, in words.
     pub error: Option<String>,
+}
+
+/// The name of a build, or of its file when it has none.
+pub fn name_of(sheet: &Sheet, path: Option<&Path>) -> String {
+    let name = sheet.name().trim();
+    if !name.is_empty() {
+        return name.to_owned();
+    }
+    let file = path.and_then(Path::file_stem).map(|stem| stem.to_string_lossy());
+    file.map_or_else(|| "Unnamed build".to_owned(), |file| file.into_owned())
+}
+
+/// A number with all its figures and its half-width (SI) in one unit: `124.53 ± 2 mm`.
+fn exact_with_spread(entry: &Entry, si: f64, spread: f64, units: &Units) -> String {
+    let unit = units.unit_for(entry, si);
+    if unit.offset != 0.0 {
+        // The half-width of a temperature is no temperature.
+        return units.show_spread(entry, si, spread);
+    }
+    let mut one = units.clone();
+    one.picks.insert(entry.id.name().to_owned(), unit.symbol.to_owned());
+    let number = quantity::field_text(entry, si, &one);
+    let number = number.trim_end_matches(unit.symbol).trim_end();
+    format!("{number} ± {}", quantity::field_text(entry, spread, &one))
 }
 
 /// The build being worked on.
@@ -32,6 +57,8 @@ pub struct Desk {
     pub tally: Tally,
     /// What the rules make of it.
     pub outcome: Outcome,
+    /// The builds beside it.
+    pub company: Company,
     /// What the last change moved, whichever lesson it belongs to.
     pub moved: Vec<Moved>,
     /// What was known before the last change.
@@ -56,6 +83,7 @@ impl Desk {
             before: outcome.clone(),
             tally,
             outcome,
+            company: Company::default(),
             moved: Vec::new(),
             gesture: None,
             drafts: HashMap::new(),
@@ -71,12 +99,7 @@ impl Desk {
 
     /// The name of the build, or of its file when it has none.
     pub fn name(&self) -> String {
-        let name = self.sheet().name().trim();
-        if !name.is_empty() {
-            return name.to_owned();
-        }
-        let file = self.path.as_deref().and_then(Path::file_stem).map(|s| s.to_string_lossy());
-        file.map_or_else(|| "Unnamed build".to_owned(), |file| file.into_owned())
+        name_of(self.sheet(), self.path.as_deref())
     }
 
     /// What was known of a quantity before the last change.
@@ -221,10 +244,7 @@ impl Desk {
             }
             _ => quantity::field_text(entry, si, units),
         };
-        self.drafts.remove(place);
-        if let Err(error) = self.apply(&Edit::Set { id, text: text.clone() }, Some(place)) {
-            self.drafts.insert(place.to_owned(), Draft { text, error: Some(error) });
-        }
+        self.enter(place, id, text);
     }
 
     /// Takes a row of a table of presets; what was being typed gives way to it.
@@ -232,6 +252,75 @@ impl Desk {
         self.drafts.clear();
         // A build open for reading alone takes nothing, and its fields say so.
         let _ = self.apply(edit, None);
+    }
+
+    /// Takes an answer into the build, as a change of its own; a number that was measured stays as
+    /// doubtful as it was.
+    pub fn take(&mut self, place: &str, id: AnyId, si: f64, units: &Units) {
+        let Some(entry) = catalogue::find(id.name()) else { return };
+        let spread = self.tally.spreads.get(&id).filter(|_| self.sheet().number(id).is_some());
+        let text = match spread {
+            Some(spread) => exact_with_spread(entry, si, *spread, units),
+            None => quantity::field_text(entry, si, units),
+        };
+        self.settled();
+        self.enter(place, id, text);
+        self.settled();
+    }
+
+    /// Enters a text that a control made, or says at its place why not.
+    fn enter(&mut self, place: &str, id: AnyId, text: String) {
+        self.drafts.remove(place);
+        if let Err(error) = self.apply(&Edit::Set { id, text: text.clone() }, Some(place)) {
+            self.drafts.insert(place.to_owned(), Draft { text, error: Some(error) });
+        }
+    }
+
+    /// Takes a number out of the build; a found one is found again.
+    pub fn clear(&mut self, id: AnyId) {
+        self.preset(&Edit::Clear { id });
+    }
+
+    /// Puts these numbers back to those of the saved build, as one change.
+    pub fn put_back(&mut self, ids: &[AnyId]) {
+        let edits = self.way_back(ids);
+        self.settled();
+        self.drafts.clear();
+        for edit in &edits {
+            // A build open for reading alone has nothing to put back.
+            let _ = self.apply(edit, Some("put-back"));
+        }
+        self.settled();
+    }
+
+    /// Whether any of these numbers differs from the saved build.
+    pub fn has_way_back(&self, ids: &[AnyId]) -> bool {
+        !self.way_back(ids).is_empty()
+    }
+
+    /// The edits that put numbers back to those of the saved build: what is to go first, because
+    /// entering one of a pair takes the other out.
+    fn way_back(&self, ids: &[AnyId]) -> Vec<Edit> {
+        let Some(saved) = self.history.saved() else { return Vec::new() };
+        let now = self.sheet();
+        let partners = ids.iter().filter_map(|id| partner(*id)).flat_map(|p| [p.one, p.other]);
+        let (mut edits, mut entered) = (Vec::new(), Vec::new());
+        for id in ids.iter().copied().chain(partners) {
+            match saved.number(id) {
+                then if then == now.number(id) => {}
+                Some(text) => entered.push(Edit::Set { id, text: text.to_owned() }),
+                None => edits.push(Edit::Clear { id }),
+            }
+        }
+        edits.append(&mut entered);
+        // What is changed of a mass that adds up from parts is kept as a trial mass.
+        if ids.contains(&catalogue::machine::MASS.any()) && saved.trial() != now.trial() {
+            edits.push(saved.trial().map_or(Edit::ClearTrial, |trial| Edit::SetTrial {
+                mass: trial.mass.clone(),
+                at: trial.at.clone(),
+            }));
+        }
+        edits
     }
 
     /// Ends a gesture: the next change is one of its own.

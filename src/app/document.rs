@@ -6,7 +6,9 @@ mod table;
 use iced::widget::{column, container, row, rule, text};
 use iced::{Element, Fill, Length, Padding};
 
-use crate::app::block::{calculator, curve, deeper, faded, guess, ledger, measure, sketch};
+use crate::app::block::{
+    calculator, curve, deeper, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
+};
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -62,6 +64,9 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Deeper(deeper) => deeper::view(deeper, block.line, page),
         // Seen in the workshop view alone.
         BlockKind::Teacher(_) => column![].into(),
+        BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
+        BlockKind::Target(target) => target::view(target, block.line, page),
+        BlockKind::Levers(levers) => levers::view(levers, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
 }

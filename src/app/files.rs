@@ -10,31 +10,44 @@ use crate::app::screen::notebook;
 use crate::app::shell::Message;
 use crate::sheet::{History, Sheet, demo, file};
 
+/// What a file is picked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Purpose {
+    /// To open it as the reader's build.
+    Open,
+    /// To save the build there.
+    Save,
+    /// To set it beside the reader's build.
+    Companion,
+}
+
 /// How a dialog ended without a pick.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Unpicked {
-    /// Whether it was to save.
-    pub saving: bool,
+    /// What it was for.
+    pub purpose: Purpose,
     /// Whether it ended sooner than anyone can put it away: this desktop has no dialog to show.
     pub at_once: bool,
 }
 
 impl Unpicked {
-    fn since(asked: Instant, saving: bool) -> Self {
-        Self { saving, at_once: asked.elapsed() < Duration::from_millis(400) }
+    fn since(asked: Instant, purpose: Purpose) -> Self {
+        Self { purpose, at_once: asked.elapsed() < Duration::from_millis(400) }
     }
 }
 
-/// Asks which build to open.
-pub fn choose() -> Task<Message> {
-    let dialog = rfd::AsyncFileDialog::new()
-        .set_title("Open a build")
-        .add_filter("Builds", &["toml"])
-        .pick_file();
+/// Asks which build to open, or to set beside.
+pub fn choose(purpose: Purpose) -> Task<Message> {
+    let (title, then): (&str, fn(PathBuf) -> Message) = match purpose {
+        Purpose::Companion => ("Set a build beside yours", Message::CompanionPicked),
+        Purpose::Open | Purpose::Save => ("Open a build", Message::Picked),
+    };
+    let dialog =
+        rfd::AsyncFileDialog::new().set_title(title).add_filter("Builds", &["toml"]).pick_file();
     let asked = Instant::now();
     Task::perform(dialog, move |picked| match picked {
-        Some(file) => Message::Picked(file.path().to_owned()),
-        None => Message::NothingPicked(Unpicked::since(asked, false)),
+        Some(file) => then(file.path().to_owned()),
+        None => Message::NothingPicked(Unpicked::since(asked, purpose)),
     })
 }
 
@@ -56,7 +69,7 @@ pub fn choose_new(desk: &Desk) -> Task<Message> {
     let asked = Instant::now();
     Task::perform(dialog.save_file(), move |picked| match picked {
         Some(file) => Message::SavePicked(with_ending(file.path().to_owned())),
-        None => Message::NothingPicked(Unpicked::since(asked, true)),
+        None => Message::NothingPicked(Unpicked::since(asked, Purpose::Save)),
     })
 }
 

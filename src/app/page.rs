@@ -2,7 +2,9 @@
 
 use std::collections::{HashMap, HashSet};
 
-use crate::app::block::{curve, faded, guess, ledger, measure, sketch};
+use crate::app::block::{
+    curve, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
+};
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::widget::field;
@@ -46,6 +48,12 @@ pub struct Marks {
     pub faded: HashMap<usize, faded::State>,
     /// Measures, by the line they start on.
     pub measures: HashMap<usize, measure::State>,
+    /// Builds compared, by the line they start on.
+    pub side_by_side: HashMap<usize, side_by_side::State>,
+    /// Targets, by the line they start on.
+    pub targets: HashMap<usize, target::State>,
+    /// Levers, by the line they start on.
+    pub levers: HashMap<usize, levers::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -78,6 +86,12 @@ pub enum Message {
         /// Whether to go back.
         back: bool,
     },
+    /// Something is done in a target.
+    Target(usize, target::Act),
+    /// Something is done in a levers block.
+    Levers(usize, levers::Act),
+    /// Numbers go back to those of the saved build.
+    PutBack(Vec<AnyId>),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
     /// A link is followed.

@@ -6,6 +6,7 @@ use std::path::PathBuf;
 use iced::widget::{Column, column, container, opaque, row, stack, text, text_input};
 use iced::{Background, Color, Element, Fill};
 
+use crate::app::files::Purpose;
 use crate::app::shell::Message;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -26,8 +27,8 @@ pub enum Question {
     Web(String),
     /// This desktop shows no file dialog, so the path is typed.
     Path {
-        /// Whether it is to save.
-        saving: bool,
+        /// What it is for.
+        purpose: Purpose,
         /// As typed.
         text: String,
     },
@@ -132,7 +133,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
                 ("Stay here", Kind::Plain, Message::QuestionClosed),
             ],
         ),
-        Question::Path { saving, text } => path(*saving, text),
+        Question::Path { purpose, text } => path(*purpose, text),
         Question::Told(words) => ask(
             "This did not work",
             words.clone(),
@@ -165,9 +166,12 @@ fn ask<'a>(
 /// The field for a path.
 pub const PATH: &str = "answer:path";
 
-fn path<'a>(saving: bool, typed: &'a str) -> Element<'a, Message> {
-    let (title, word) =
-        if saving { ("Save the build as", "Save") } else { ("Open a build", "Open") };
+fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
+    let (title, word) = match purpose {
+        Purpose::Save => ("Save the build as", "Save"),
+        Purpose::Open => ("Open a build", "Open"),
+        Purpose::Companion => ("Set a build beside yours", "Set beside"),
+    };
     column![
         text(title).size(size::MINOR).font(SEMIBOLD),
         text("This desktop has no file dialog to show. Type the path of the file.")

@@ -1,10 +1,12 @@
 //! The rail beside the page: the build on the desk, where to go, and how the page looks. On a
 //! narrow window it is a bar on top that opens.
 
+mod companions;
+
 use std::path::Path;
 
 use iced::widget::{Column, Row, column, container, row, rule, scrollable, text};
-use iced::{Element, Fill, Length};
+use iced::{Element, Fill, Length, Padding};
 
 use crate::app::desk::Desk;
 use crate::app::screen::Place;
@@ -19,50 +21,76 @@ use crate::quantity::{UnitSet, catalogue, catalogue::machine::MASS};
 /// The width of the rail.
 pub const WIDTH: f32 = 248.0;
 
-/// The rail beside the page.
-pub fn beside<'a>(
-    place: &Place,
-    lessons: &'a [Lesson],
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Message> {
-    container(
-        scrollable(container(inside(place, lessons, desk, settings)).padding(2.0 * UNIT))
-            .id("rail")
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill),
-    )
-    .style(theme::panel)
-    .width(Length::Fixed(WIDTH))
-    .height(Fill)
-    .into()
+/// What the rail is drawn from.
+#[derive(Clone, Copy)]
+pub struct Rail<'a> {
+    /// Where the reader is.
+    pub place: &'a Place,
+    /// Where they can go.
+    pub lessons: &'a [Lesson],
+    /// The builds.
+    pub desk: &'a Desk,
+    /// How the page looks.
+    pub settings: &'a Settings,
+    /// Whether the list of builds to set beside is open.
+    pub choosing: bool,
 }
 
-/// The bar of a narrow window; `open` shows the rest of the rail under it.
-pub fn above<'a>(
-    open: bool,
-    place: &Place,
-    lessons: &'a [Lesson],
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Message> {
-    let word = if open { "Close" } else { "Menu" };
-    let bar = row![
-        button(word, Message::MenuTurned),
-        text(name(desk)).size(size::LABEL).font(SEMIBOLD).width(Fill),
-        button("Save", Message::Save),
-    ]
-    .spacing(UNIT)
-    .align_y(iced::Center);
-    let rest = open.then(|| {
-        scrollable(container(inside(place, lessons, desk, settings)).padding([UNIT, 0.0]))
+impl<'a> Rail<'a> {
+    /// The rail beside the page.
+    pub fn beside(self) -> Element<'a, Message> {
+        container(
+            scrollable(container(self.inside()).padding(2.0 * UNIT))
+                .id("rail")
+                .direction(theme::bar())
+                .style(theme::scroll)
+                .height(Fill),
+        )
+        .style(theme::panel)
+        .width(Length::Fixed(WIDTH))
+        .height(Fill)
+        .into()
+    }
+
+    /// The bar of a narrow window; `open` shows the rest of the rail under it.
+    pub fn above(self, open: bool) -> Element<'a, Message> {
+        let word = if open { "Close" } else { "Menu" };
+        let bar = row![
+            button(word, Message::MenuTurned),
+            text(name(self.desk)).size(size::LABEL).font(SEMIBOLD).width(Fill),
+            button("Save", Message::Save),
+        ]
+        .spacing(UNIT)
+        .align_y(iced::Center);
+        let rest = open.then(|| {
+            scrollable(
+                container(self.inside()).padding(Padding::from([UNIT, 0.0]).right(2.0 * UNIT)),
+            )
             .id("rail")
             .direction(theme::bar())
             .style(theme::scroll)
             .height(Length::Fixed(420.0))
-    });
-    container(column![bar, rest]).style(theme::panel).padding(UNIT).width(Fill).into()
+        });
+        container(column![bar, rest]).style(theme::panel).padding(UNIT).width(Fill).into()
+    }
+
+    fn inside(self) -> Element<'a, Message> {
+        let line = || rule::horizontal(1).style(theme::hairline);
+        column![
+            text("Heftwise").size(size::MINOR).font(BOLD),
+            build(self.desk, self.settings),
+            companions::view(self.desk, self.settings, self.choosing),
+            line(),
+            ways(self.place, self.lessons),
+            line(),
+            look(self.settings),
+            line(),
+            recent(self.settings),
+            pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
+        ]
+        .spacing(2.0 * UNIT)
+        .into()
+    }
 }
 
 fn button<'a>(word: &'a str, message: Message) -> Pressable<'a, Message> {
@@ -72,27 +100,6 @@ fn button<'a>(word: &'a str, message: Message) -> Pressable<'a, Message> {
 fn name(desk: &Desk) -> String {
     let mark = if desk.history.is_changed_since_save() { " (not saved)" } else { "" };
     format!("{}{mark}", desk.name())
-}
-
-fn inside<'a>(
-    place: &Place,
-    lessons: &'a [Lesson],
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Message> {
-    column![
-        text("Heftwise").size(size::MINOR).font(BOLD),
-        build(desk, settings),
-        rule::horizontal(1).style(theme::hairline),
-        ways(place, lessons),
-        rule::horizontal(1).style(theme::hairline),
-        look(settings),
-        rule::horizontal(1).style(theme::hairline),
-        recent(settings),
-        pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
-    ]
-    .spacing(2.0 * UNIT)
-    .into()
 }
 
 fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
@@ -201,16 +208,11 @@ fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
             .into()
     });
     let demos = crate::sheet::demo::ALL.iter().map(|demo| {
-        pressable(
-            Kind::Line(false),
-            text(format!("{} (example)", symbol::capitalised(&demo.id.replace('-', " "))))
-                .size(size::SMALL)
-                .width(Fill),
-        )
-        .padding([4, 10])
-        .width(Fill)
-        .on_press(Message::OpenDemo(demo.id))
-        .into()
+        pressable(Kind::Line(false), text(example(demo.id)).size(size::SMALL).width(Fill))
+            .padding([4, 10])
+            .width(Fill)
+            .on_press(Message::OpenDemo(demo.id))
+            .into()
     });
     column![
         text("Builds").size(size::SMALL).style(theme::soft),
@@ -222,6 +224,11 @@ fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
     ]
     .spacing(UNIT / 2.0)
     .into()
+}
+
+/// What an example build is called in a list.
+fn example(id: &str) -> String {
+    format!("{} (example)", symbol::capitalised(&id.replace('-', " ")))
 }
 
 fn file_name(path: &Path) -> String {

@@ -22,6 +22,16 @@ pub enum Daylight {
     Night,
 }
 
+/// A companion to be found again.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Kept {
+    /// In a file.
+    File(PathBuf),
+    /// Among the examples that come with the program, by name.
+    Example(String),
+}
+
 /// The sizes of text on offer, in percent.
 pub const TEXT_SIZES: [u16; 7] = [80, 90, 100, 115, 130, 160, 200];
 /// How many builds the list of recent ones holds.
@@ -39,6 +49,8 @@ pub struct Settings {
     pub text_size: u16,
     /// Builds opened lately, the latest first.
     pub recent: Vec<PathBuf>,
+    /// Builds shown beside the reader's own.
+    pub companions: Vec<Kept>,
     /// The lesson last read.
     pub lesson: Option<String>,
     /// How far down that lesson, in pixels.
@@ -54,6 +66,7 @@ impl Default for Settings {
             daylight: Daylight::default(),
             text_size: 100,
             recent: Vec::new(),
+            companions: Vec::new(),
             lesson: None,
             place: 0.0,
             window: (1280.0, 800.0),

@@ -2,6 +2,7 @@
 //! ask for. Screens see it by reference.
 
 mod acts;
+mod company;
 mod notes;
 mod view;
 
@@ -11,6 +12,7 @@ use iced::widget::operation::{self, AbsoluteOffset};
 use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
 
 use crate::app::book::Book;
+use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
 use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round};
@@ -66,6 +68,8 @@ pub struct App {
     pub(super) build_sheet: build_sheet::BuildSheet,
     /// What is asked, over the page.
     pub question: Option<Question>,
+    /// Whether the list of builds to set beside is open.
+    pub(super) choosing: bool,
     source: Box<dyn Source + Send + Sync>,
     folders: Folders,
     system_dark: bool,
@@ -120,6 +124,18 @@ pub enum Message {
     OpenDemo(&'static str),
     /// Start a blank build.
     New,
+    /// The list of builds to set beside, in or out.
+    CompanionTurned,
+    /// Choose a file to set beside.
+    CompanionFile,
+    /// Set this file beside.
+    CompanionPicked(PathBuf),
+    /// Set an example build beside.
+    CompanionExample(&'static str),
+    /// Set the build as it is now beside.
+    CompanionCopy,
+    /// Take a companion away, by its place.
+    CompanionRemoved(usize),
     /// Save the build.
     Save,
     /// Choose where to save it.
@@ -190,7 +206,8 @@ impl App {
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
         let library = Library::load(start.source.as_ref());
-        let (desk, told) = acts::first_desk(start.build.as_deref());
+        let (mut desk, told) = acts::first_desk(start.build.as_deref());
+        desk.company = Company::remembered(&settings.companions);
         let (book, book_told) = Book::open(&start.folders.notebook);
         let told: Vec<String> = told.into_iter().chain(book_told).collect();
         let notes = notebook::Notes::new(&start.folders.exports);
@@ -207,6 +224,7 @@ impl App {
             strip: false,
             build_sheet: build_sheet::BuildSheet::default(),
             question: (!told.is_empty()).then(|| Question::Told(told.join("\n\n"))),
+            choosing: false,
             source: start.source,
             folders: start.folders,
             system_dark: false,
@@ -280,6 +298,12 @@ impl App {
             Message::PathGiven => self.path_given(),
             Message::OpenPath(path) => self.leave(Next::OpenPath(path)),
             Message::OpenDemo(id) => self.leave(Next::Demo(id)),
+            Message::CompanionTurned => self.turn_choosing(),
+            Message::CompanionFile => files::choose(files::Purpose::Companion),
+            Message::CompanionPicked(path) => self.accompany_file(&path),
+            Message::CompanionExample(id) => self.accompany_example(id),
+            Message::CompanionCopy => self.accompany(Companion::copy(&self.desk)),
+            Message::CompanionRemoved(place) => self.part_from(place),
             Message::New => self.leave(Next::Blank),
             Message::Save => self.save(),
             Message::SaveAs => self.save_as(),

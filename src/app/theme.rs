@@ -8,6 +8,8 @@ use iced::font::{Style as Slant, Weight};
 use iced::theme::Palette;
 use iced::{Color, Font, Theme, color};
 
+use crate::plot::Role;
+
 /// The family shipped in `assets/fonts`.
 pub const FAMILY: &str = "IBM Plex Sans";
 /// Running text.
@@ -81,8 +83,23 @@ pub struct Ink {
     pub caution_wash: Color,
     /// The reader's own build in plots and sketches.
     pub yours: Color,
+    /// The first companion: vermilion.
+    pub first: Color,
+    /// The second companion: bluish green.
+    pub second: Color,
     /// Limits in plots.
     pub limit: Color,
+}
+
+impl Ink {
+    /// The colour of a build.
+    pub const fn of(&self, role: Role) -> Color {
+        match role {
+            Role::Yours => self.yours,
+            Role::First => self.first,
+            Role::Second => self.second,
+        }
+    }
 }
 
 /// Near-black ink on warm paper.
@@ -100,7 +117,9 @@ pub const DAY: Ink = Ink {
     caution: color!(0x8a3f00),
     caution_wash: color!(0xfdeed9),
     yours: color!(0x0072b2),
-    limit: color!(0xb04a00),
+    first: color!(0xd04f00),
+    second: color!(0x007f5c),
+    limit: color!(0x5c564b),
 };
 
 /// Warm light ink on near-black.
@@ -118,7 +137,9 @@ pub const NIGHT: Ink = Ink {
     caution: color!(0xf3b765),
     caution_wash: color!(0x33270f),
     yours: color!(0x56b4e9),
-    limit: color!(0xf0894a),
+    first: color!(0xf0793a),
+    second: color!(0x3cc79b),
+    limit: color!(0xb3ab9b),
 };
 
 /// The theme of the window for a time of day.

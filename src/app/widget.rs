@@ -3,6 +3,7 @@
 pub mod field;
 pub mod formula;
 pub mod inert;
+pub mod mark;
 pub mod picture;
 pub mod pressable;
 pub mod stepping;

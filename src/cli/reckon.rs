@@ -6,7 +6,7 @@ mod working;
 
 use std::collections::BTreeMap;
 use std::io::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use clap::Args;
 
@@ -53,17 +53,8 @@ pub(super) struct Reckon {
 impl Reckon {
     pub(super) fn run(&self, out: &mut dyn Write) -> Result<(), Stop> {
         let entry = named(&self.quantity)?;
-        let named = given::read(&self.given)?;
-        let mut problems = Vec::new();
-        let mut start = Start::default();
-        if let Some(path) = &self.build {
-            let sheet = open::build(path)?;
-            let tally = sheet.tally();
-            problems = open::problems(path, &sheet, &tally);
-            start = Start { givens: tally.givens, spreads: tally.spreads };
-        }
-        start.overrule(&named);
-        let outcome = Outcome::of(start.givens, &start.spreads, 0);
+        let (start, problems) = Start::of(self.build.as_deref(), &self.given)?;
+        let outcome = start.outcome();
         match outcome.values.of(entry.id) {
             Value::Known(known) => {
                 let answer = Answer::new(entry, known, &outcome, self.unit.as_deref(), problems)?;
@@ -89,12 +80,12 @@ impl Reckon {
     }
 }
 
-fn with_problems(words: String, problems: &[String]) -> String {
+pub(super) fn with_problems(words: String, problems: &[String]) -> String {
     std::iter::once(words).chain(problems.iter().cloned()).collect::<Vec<_>>().join("\n")
 }
 
 /// The quantity of that name.
-fn named(name: &str) -> Result<&'static Entry, Stop> {
+pub(super) fn named(name: &str) -> Result<&'static Entry, Stop> {
     quantities::find(name).ok_or_else(|| {
         let near = did_you_mean(name, quantities::all().iter().map(|entry| entry.id.name()));
         Stop::Usage(format!(
@@ -105,12 +96,32 @@ fn named(name: &str) -> Result<&'static Entry, Stop> {
 
 /// The numbers a pass over the rules starts from.
 #[derive(Default)]
-struct Start {
+pub(super) struct Start {
     givens: Givens,
     spreads: BTreeMap<AnyId, f64>,
 }
 
 impl Start {
+    /// The numbers of a build, if one is named, overruled by those named; and what is amiss in it.
+    pub(super) fn of(build: Option<&Path>, given: &[String]) -> Result<(Self, Vec<String>), Stop> {
+        let named = given::read(given)?;
+        let mut problems = Vec::new();
+        let mut start = Self::default();
+        if let Some(path) = build {
+            let sheet = open::build(path)?;
+            let tally = sheet.tally();
+            problems = open::problems(path, &sheet, &tally);
+            start = Self { givens: tally.givens, spreads: tally.spreads };
+        }
+        start.overrule(&named);
+        Ok((start, problems))
+    }
+
+    /// All that follows from them.
+    pub(super) fn outcome(self) -> Outcome {
+        Outcome::of(self.givens, &self.spreads, 0)
+    }
+
     /// Takes the numbers named; what the build said of the same thing in another way is dropped.
     fn overrule(&mut self, named: &[given::Named]) {
         for one in named {

@@ -5,20 +5,26 @@ mod curve;
 mod faded;
 mod guess;
 mod ledger;
+mod levers;
 mod measure;
 mod number;
 mod prose;
+mod side_by_side;
 mod sketch;
+mod target;
 
 pub use calculator::Calculator;
 pub use curve::Curve;
 pub use faded::{Faded, Line, Step};
 pub use guess::{Asked, Choice, Direction, Guess, GuessKind, Slip, SlipValue, Variant};
 pub use ledger::{Ledger, LedgerSort};
+pub use levers::Levers;
 pub use measure::{FAR_OVER, FAR_UNDER, Measure};
 pub use number::{Reference, Tolerance};
 pub use prose::Deeper;
+pub use side_by_side::SideBySide;
 pub use sketch::{Sketch, SketchLayer, SketchView};
+pub use target::Target;
 
 use super::document::BlockKind;
 use super::fields::{self, Fields};
@@ -69,6 +75,21 @@ const GRAMMARS: &[Grammar] = &[
         name: "measure",
         what: "a measure",
         read: |fields, report| measure::read(fields, report).map(BlockKind::Measure),
+    },
+    Grammar {
+        name: "side-by-side",
+        what: "a side by side",
+        read: |fields, report| side_by_side::read(fields, report).map(BlockKind::SideBySide),
+    },
+    Grammar {
+        name: "target",
+        what: "a target",
+        read: |fields, report| target::read(fields, report).map(BlockKind::Target),
+    },
+    Grammar {
+        name: "levers",
+        what: "a levers block",
+        read: |fields, report| levers::read(fields, report).map(BlockKind::Levers),
     },
 ];
 

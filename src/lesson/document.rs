@@ -1,7 +1,9 @@
 //! A lesson as the window and the handout read it: blocks of text and live blocks, each with the
 //! line of the lesson file where it starts.
 
-use super::block::{Calculator, Curve, Deeper, Faded, Guess, Ledger, Measure, Sketch};
+use super::block::{
+    self, Calculator, Curve, Deeper, Faded, Guess, Ledger, Levers, Measure, SideBySide, Sketch,
+};
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -167,6 +169,12 @@ pub enum BlockKind {
     Deeper(Deeper),
     /// A note for teachers, hidden in normal reading.
     Teacher(Vec<Block>),
+    /// Builds in columns, numbers in rows.
+    SideBySide(SideBySide),
+    /// A wish, and the number that gets there.
+    Target(block::Target),
+    /// What one more step of each number does.
+    Levers(Levers),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

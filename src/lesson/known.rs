@@ -79,6 +79,24 @@ pub(super) fn amount(text: &Text, entry: &Entry, report: &mut Report) -> Option<
     Some(si)
 }
 
+/// The ends of a range of the quantity, in SI units, from the fields `from` and `to`; nothing where
+/// a field is missing. `what` is what ends before it starts when they are the wrong way round.
+pub(super) fn range(
+    fields: &Fields,
+    entry: &Entry,
+    what: &str,
+    report: &mut Report,
+) -> (Option<f64>, Option<f64>) {
+    let mut end = |name| fields.text(name, report).and_then(|text| amount(&text, entry, report));
+    let (from, to) = (end("from"), end("to"));
+    if from.unwrap_or(entry.usual.0) >= to.unwrap_or(entry.usual.1) {
+        let place = if fields.has("from") { "from" } else { "to" };
+        let fault = Fault::new(format!("{what} ends before it starts"), "from smaller than to");
+        report.add(fields.place(place), fault);
+    }
+    (from, to)
+}
+
 /// A unit in which the quantity can be shown.
 pub(super) fn unit(symbol: &str, entry: &Entry) -> Result<String, Fault> {
     if quantity::unit::find(entry, symbol).is_ok() {

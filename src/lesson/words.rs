@@ -79,6 +79,9 @@ fn of_block(kind: &BlockKind, text: &mut String) {
         BlockKind::Curve(curve) => add(text, curve.title.as_deref().unwrap_or("")),
         BlockKind::Sketch(sketch) => add(text, sketch.title.as_deref().unwrap_or("")),
         BlockKind::Ledger(ledger) => add(text, ledger.title.as_deref().unwrap_or("")),
+        BlockKind::SideBySide(table) => add(text, table.title.as_deref().unwrap_or("")),
+        BlockKind::Target(target) => add(text, target.title.as_deref().unwrap_or("")),
+        BlockKind::Levers(levers) => add(text, levers.title.as_deref().unwrap_or("")),
         BlockKind::Guess(guess) => {
             for attempt in 0..=guess.variants.len() {
                 let asked = guess.asked(attempt);

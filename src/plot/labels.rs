@@ -238,15 +238,19 @@ impl Placer<'_> {
             self.put_best(candidates.collect::<Vec<_>>(), &plot);
             return;
         };
-        let middle = points[points.len() / 2];
+        let inner = [2, 1, 3].map(|quarter| {
+            let (x, y) = points[(points.len() - 1) * quarter / 4];
+            (x, y, Anchor::Middle)
+        });
         let ends = [
             (last.0 - 0.3 * size, last.1, Anchor::End),
             (first.0 + 0.3 * size, first.1, Anchor::Start),
-            (middle.0, middle.1, Anchor::Middle),
         ];
-        let candidates: Vec<PlacedText> = [-0.8, 0.8, -2.0, 2.0]
+        let along: Vec<_> = ends.into_iter().chain(inner).collect();
+        let candidates: Vec<PlacedText> = [-0.8, 0.8, -2.0, 2.0, -3.4, 3.4]
             .into_iter()
-            .flat_map(|down| ends.map(|(x, y, anchor)| placed(x, y + down * size, anchor)))
+            .flat_map(|down| along.iter().map(move |(x, y, anchor)| (*x, y + down * size, *anchor)))
+            .map(|(x, y, anchor)| placed(x, y, anchor))
             .collect();
         self.put_best(candidates, &plot);
     }

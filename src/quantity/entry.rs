@@ -17,6 +17,18 @@ pub enum Role {
     Either,
 }
 
+/// What it takes to change a number that the reader sets.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Effort {
+    /// Nothing but moving or setting something: position, gearing, pressure, orientation, speed.
+    Free,
+    /// Parts, material or work.
+    #[default]
+    Bought,
+    /// Not in the reader's hands: gravity, the ground, a yardstick.
+    Fixed,
+}
+
 /// The part of the subject a quantity belongs to; the build file and build sheet group by it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Topic {
@@ -141,6 +153,8 @@ pub struct Entry {
     pub headline: bool,
     /// Whether only whole numbers make sense.
     pub whole: bool,
+    /// What it takes to change it.
+    pub effort: Effort,
 }
 
 impl Entry {
@@ -167,6 +181,7 @@ impl Entry {
             above_only: false,
             headline: false,
             whole: false,
+            effort: Effort::Bought,
         }
     }
 
@@ -248,6 +263,18 @@ impl Entry {
     /// Only whole numbers make sense.
     pub const fn whole(mut self) -> Self {
         self.whole = true;
+        self
+    }
+
+    /// Changing it costs nothing: position, gearing, pressure, orientation, speed.
+    pub const fn free(mut self) -> Self {
+        self.effort = Effort::Free;
+        self
+    }
+
+    /// Not in the reader's hands.
+    pub const fn fixed(mut self) -> Self {
+        self.effort = Effort::Fixed;
         self
     }
 

@@ -107,6 +107,11 @@ impl History {
         self.gesture = None;
     }
 
+    /// The build as last opened or saved; none while it is in no file.
+    pub fn saved(&self) -> Option<&Sheet> {
+        self.saved.as_ref()
+    }
+
     /// Whether the build differs from its file.
     pub fn is_changed_since_save(&self) -> bool {
         self.saved.as_ref().is_none_or(|saved| saved.text() != self.present.text())

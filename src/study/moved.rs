@@ -69,6 +69,27 @@ pub fn ratio_in_words(ratio: f64) -> String {
     }
 }
 
+/// The ratio of another build's number to the reader's own, in words: `1.8 times yours`,
+/// `12 % more than yours`, `half of yours`.
+///
+/// The ratio must be positive and finite; anything else is `not known`.
+pub fn compared_in_words(ratio: f64) -> String {
+    let words = ratio_in_words(ratio);
+    if let Some(percent) = words.strip_prefix("up ") {
+        return format!("{percent} more than yours");
+    }
+    if let Some(percent) = words.strip_prefix("down ") {
+        return format!("{percent} less than yours");
+    }
+    match words.as_str() {
+        "not known" => words,
+        "the same" => "the same as yours".to_owned(),
+        "half" | "a third" | "a quarter" => format!("{words} of yours"),
+        _ if words.ends_with("less") => format!("{words} than yours"),
+        _ => format!("{words} yours"),
+    }
+}
+
 /// A positive number to two figures, no needless zeros.
 fn two_figures(x: f64) -> String {
     let places = (1 - x.log10().floor() as i32).max(0) as usize;

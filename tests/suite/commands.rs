@@ -332,6 +332,48 @@ fn lists_name_everything_once() {
 }
 
 #[test]
+fn a_target_is_found_or_the_nearest_said() {
+    let asked = ["target", "ground-pressure=0.6 kPa", "track-width", "--build", "sandpiper"];
+    assert_eq!(
+        ends_with(0, &asked).trim(),
+        "At 125 mm track width the ground pressure (mean) is 600 Pa."
+    );
+    // b = m g / (n L p).
+    let found = json(&[&asked[..], &["mass=6.4 kg", "--json"]].concat());
+    let by_hand = 6.4 * 9.80665 / (2.0 * 0.42 * 600.0);
+    approx::assert_relative_eq!(
+        found["answers"][0].as_f64().unwrap(),
+        by_hand,
+        max_relative = 1e-9
+    );
+    let short = [&asked[..], &["--to", "100 mm"]].concat();
+    let (code, _, words) = heftwise(&short);
+    assert_eq!(code, 1);
+    assert!(words.contains("The nearest is 747 Pa, at 100 mm"), "{words}");
+    for wrong in [
+        ["target", "ground-pressure", "track-width"],
+        ["target", "ground-pressure=1 kg", "track-width"],
+        ["target", "ground-pressure=1 kPa", "weight"],
+        ["target", "ground-presure=1 kPa", "track-width"],
+    ] {
+        assert_eq!(heftwise(&wrong).0, 2, "{wrong:?}");
+    }
+}
+
+#[test]
+fn levers_are_sorted_and_marked() {
+    let asked = ["levers", "ground-pressure", "--build", "sandpiper"];
+    let words = ends_with(0, &asked);
+    let row = words.lines().find(|line| line.starts_with("track-width")).unwrap();
+    assert!(row.contains("down 0.99 %") && row.contains("takes parts or work"), "{row}");
+    let found = json(&[&asked[..], &["--json", "--step", "10 mm"]].concat());
+    let ids: Vec<_> = found["levers"].as_array().unwrap().iter().map(|l| &l["id"]).collect();
+    assert_eq!(ids, ["track-width", "contact-length"]);
+    assert_eq!(heftwise(&["levers", "ground-pressure", "--step", "much"]).0, 2);
+    assert_eq!(heftwise(&["levers", "ground-pressure"]).0, 1);
+}
+
+#[test]
 fn help_teaches_by_example() {
     for arguments in [&["--help"][..], &["reckon", "--help"], &["walk-round", "--help"]] {
         let out = ends_with(0, arguments);

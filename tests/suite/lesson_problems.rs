@@ -184,6 +184,34 @@ fn rules_of_each_block() {
         "find = \"low-end-pressure\"\nagainst = \"balance-offset\"\nscale = \"log\"",
         "a logarithmic scale has no zero",
     );
+    one("side-by-side", "with = [\"bullock\"]", "7:1: a side by side needs the field \"show\"");
+    one("side-by-side", "show = [\"mas\"]", "8:9: unknown quantity \"mas\"");
+    one(
+        "side-by-side",
+        "show = [\"mass\"]\nwith = [\"bullok\"]",
+        "9:9: unknown example build \"bullok\"; expected one of sandpiper, bullock, peat-barrow, dune-cart; did you mean \"bullock\"?",
+    );
+    one(
+        "side-by-side",
+        "show = [\"mass\"]\nwith = [\"bullock\", \"sandpiper\", \"dune-cart\"]",
+        "9:8: 3 builds to set beside; expected at most 2",
+    );
+    one(
+        "target",
+        "make = \"ground-pressure\"\nby = \"track-width\"",
+        "7:1: a target needs the field \"be\"",
+    );
+    let target = "make = \"ground-pressure\"\nby = \"track-width\"\nbe = ";
+    one("target", &format!("{target}\"0.6 kg\""), "10:6: \"0.6 kg\" does not fit: ");
+    one(
+        "target",
+        &format!("{target}\"0.6 kPa\"\nfrom = \"90 mm\"\nto = \"40 mm\""),
+        "11:8: the search ends before it starts; expected from smaller than to",
+    );
+    one("target", "make = \"mass\"\nbe = \"1 kg\"\nby = \"slope\"", "8:8: no rule finds \"mass\"");
+    one("levers", "of = \"low-end-presure\"", "did you mean \"low-end-pressure\"?");
+    one("levers", "of = \"weight\"\nstep = \"much\"", "9:8: \"much\" is no step; expected a share");
+    one("levers", "of = \"weight\"\nstep = \"0 %\"", "9:8: \"0 %\" is no step");
     let guess = "question = \"Which?\"\nwhy = \"So.\"\n";
     let choice = "[[choice]]\ntext = \"A\"\nright = true\n";
     one(

@@ -6,6 +6,7 @@
     reason = "a test may be blunt: what it trips over is its own failure"
 )]
 
+mod app_builds;
 mod arguments;
 mod commands;
 mod golden;

@@ -1,9 +1,12 @@
-//! Study: spreads, curves, what moved, the walk-round.
+//! Study: spreads, curves, targets, levers, builds side by side, what moved, the walk-round.
 
 mod curve;
 mod hundred_grams;
+mod levers;
 mod moved;
+mod side_by_side;
 mod spread;
+mod target;
 mod walk_round;
 
 use heftwise::quantity::catalogue::{machine::*, running_gear::*};

@@ -3,7 +3,7 @@
 use iced::widget::{Column, column, container, row, rule, text};
 use iced::{Center, Element, Fill};
 
-use super::frame;
+use super::{beside, frame};
 use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -15,10 +15,12 @@ use crate::rules::{Lack, Value, Working, catalogue as rules, working};
 /// A calculator that starts on `line` of its lesson.
 pub fn view<'a>(calculator: &'a Calculator, line: usize, page: Page<'a>) -> Element<'a, Message> {
     let change = calculator.change.iter().map(|id| {
-        field::full(&format!("{line}:{id}"), *id, page.desk, page.settings).map(Message::Field)
+        let own = field::full(&format!("{line}:{id}"), *id, page.desk, page.settings);
+        beside::given(own.map(Message::Field), *id, page)
     });
     let frozen = calculator.freeze.iter().filter_map(|id| frozen(*id, page));
-    let answers = calculator.find.iter().map(|id| answer(*id, line, page));
+    let answers =
+        calculator.find.iter().map(|id| beside::answer(answer(*id, line, page), *id, page));
     frame(
         calculator.title.as_deref(),
         column![
@@ -26,9 +28,20 @@ pub fn view<'a>(calculator: &'a Calculator, line: usize, page: Page<'a>) -> Elem
             Column::with_children(frozen).spacing(UNIT / 2.0),
             rule::horizontal(1).style(theme::hairline),
             Column::with_children(answers).spacing(2.0 * UNIT),
+            put_back(calculator, page),
         ]
         .spacing(2.0 * UNIT),
     )
+}
+
+/// The way back to the saved build, while a number of this calculator differs from it.
+fn put_back<'a>(calculator: &'a Calculator, page: Page<'a>) -> Option<Element<'a, Message>> {
+    let ids: Vec<AnyId> = calculator.change.iter().chain(&calculator.find).copied().collect();
+    page.desk.has_way_back(&ids).then(|| {
+        pressable(Kind::Plain, text("Reset to my build").size(size::LABEL))
+            .on_press(Message::PutBack(ids))
+            .into()
+    })
 }
 
 fn frozen<'a>(id: AnyId, page: Page<'a>) -> Option<Element<'a, Message>> {
@@ -80,10 +93,36 @@ fn answer<'a>(id: AnyId, line: usize, page: Page<'a>) -> Element<'a, Message> {
             stack = stack.push(text(why.clone()).size(size::SMALL).style(theme::warning));
         }
     }
+    let opened = format!("pin:{key}");
+    let pinned = page.desk.sheet().number(id).is_some();
     let word = if open { "Hide the working" } else { "Show the working" };
-    stack = stack
-        .push(pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Working(key)));
-    if open {
+    let working =
+        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Working(key));
+    let pinning = page.marks.open.contains(&opened);
+    let pin = match (pinned, pinning) {
+        (true, _) => pressable(Kind::Word, text("Unpin").size(size::LABEL)).on_press(
+            Message::Field(field::Event { place: opened.clone(), id, act: field::Act::Cleared }),
+        ),
+        (false, open) => {
+            let word = if open { "Do not pin" } else { "Pin…" };
+            pressable(Kind::Word, text(word).size(size::LABEL))
+                .on_press(Message::Working(opened.clone()))
+        }
+    };
+    stack = stack.push(row![(!pinned).then_some(working), pin].spacing(2.0 * UNIT));
+    if pinned {
+        stack = stack.push(
+            text("Pinned: you set this number yourself, and everything after it follows from it.")
+                .size(size::SMALL)
+                .style(theme::soft)
+                .width(Fill),
+        );
+    }
+    if pinning || pinned {
+        let pin = field::compact(&opened, id, page.desk, page.settings);
+        stack = stack.push(pin.map(Message::Field));
+    }
+    if open && !pinned {
         stack = stack.push(shown_working(id, page));
     }
     stack.into()

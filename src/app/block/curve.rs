@@ -37,6 +37,7 @@ struct Drawn {
     spec: PlotSpec,
     cache: Cache,
     revision: u64,
+    company: u64,
     units: Units,
     name: String,
     dark: bool,
@@ -82,6 +83,7 @@ impl State {
         let name = desk.name();
         let fresh = self.drawn.as_ref().is_some_and(|drawn| {
             drawn.revision == desk.revision()
+                && drawn.company == desk.company.changes()
                 && drawn.units == settings.units
                 && drawn.name == name
                 && drawn.dark == dark
@@ -97,15 +99,28 @@ impl State {
             scale: if curve.log { Scale::Log } else { Scale::Linear },
             limits: curve.limits.clone(),
         };
-        self.drawn = crate::study::Curve::of(&ask, &desk.outcome.givens)
-            .ok()
-            .and_then(|sampled| {
-                PlotSpec::of(&[Build { name: &name, curve: &sampled }], &settings.units)
+        let own = crate::study::Curve::of(&ask, &desk.outcome.givens).ok();
+        let others: Vec<(&str, crate::study::Curve)> = desk
+            .company
+            .all()
+            .iter()
+            .filter_map(|companion| {
+                let curve = crate::study::Curve::of(&ask, &companion.outcome.givens).ok()?;
+                Some((companion.name.as_str(), curve))
+            })
+            .collect();
+        self.drawn = own
+            .and_then(|own| {
+                let others = others.iter().map(|(name, curve)| Build { name, curve });
+                let builds: Vec<_> =
+                    std::iter::once(Build { name: &name, curve: &own }).chain(others).collect();
+                PlotSpec::of(&builds, &settings.units)
             })
             .map(|spec| Drawn {
                 spec,
                 cache: Cache::new(),
                 revision: desk.revision(),
+                company: desk.company.changes(),
                 units: settings.units.clone(),
                 name,
                 dark,

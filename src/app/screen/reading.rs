@@ -8,7 +8,7 @@ use iced::advanced::widget::{Id, Operation, operate, operation};
 use iced::widget::{Column, column, container, row, rule, scrollable, text};
 use iced::{Element, Fill, Length, Padding, Rectangle, Task, Vector};
 
-use crate::app::block::{curve, ledger, measure, sketch};
+use crate::app::block::{self, curve, ledger, measure, sketch};
 use crate::app::desk::Desk;
 use crate::app::document::{self, blocks};
 use crate::app::focus;
@@ -68,6 +68,8 @@ pub enum Action {
     Edit(Edit, Option<String>),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
+    /// Numbers go back to those of the saved build.
+    PutBack(Vec<AnyId>),
     /// Another lesson.
     Lesson(String),
     /// A page on the web.
@@ -133,7 +135,8 @@ impl Reading {
         read: impl Fn(&str) -> std::io::Result<Vec<u8>>,
     ) -> Self {
         let fresh = Self::new(lesson, read);
-        let marks = Marks { open: self.marks.open, guesses: self.marks.guesses, ..fresh.marks };
+        let Marks { open, guesses, .. } = self.marks;
+        let marks = Marks { open, guesses, ..fresh.marks };
         Self { marks, ..self }
     }
 
@@ -142,6 +145,9 @@ impl Reading {
         self.marks.curves.clear();
         self.marks.sketches.clear();
         self.marks.ledgers.clear();
+        self.marks.side_by_side.values_mut().for_each(block::side_by_side::State::forget);
+        self.marks.targets.values_mut().for_each(block::target::State::forget);
+        self.marks.levers.values_mut().for_each(block::levers::State::forget);
     }
 
     /// Acts on a message.
@@ -214,6 +220,13 @@ impl Reading {
                 self.marks.sketches.entry(line).or_default().look(view);
             }
             page::Message::Sort(line) => self.marks.ledgers.entry(line).or_default().sort(),
+            page::Message::Target(line, act) => {
+                self.marks.targets.entry(line).or_default().perform(act, &settings.units);
+            }
+            page::Message::Levers(line, act) => {
+                self.marks.levers.entry(line).or_default().perform(act);
+            }
+            page::Message::PutBack(ids) => return Action::PutBack(ids),
             page::Message::NextUnit(id) => return Action::NextUnit(id),
             page::Message::Follow(target) => return self.follow(target),
         }
@@ -234,11 +247,12 @@ impl Reading {
         }
     }
 
-    /// Draws anew what is drawn where the build, the units or the light have changed.
+    /// Draws and works out anew what the build, the units or the light have changed.
     pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings, dark: bool) {
         curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings, dark);
         sketch::refresh(&mut self.marks.sketches, &lesson.blocks, desk, settings, dark);
         ledger::refresh(&mut self.marks.ledgers, &lesson.blocks, desk);
+        block::refresh(&mut self.marks, &lesson.blocks, desk);
     }
 
     /// The page, its margin beside it or, on a narrow window, under it.

@@ -9,6 +9,7 @@ use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
+use crate::app::files::Purpose;
 use crate::app::question::{Next, Question};
 use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, contents};
@@ -64,6 +65,10 @@ impl App {
             reading::Action::NextUnit(id) => {
                 let si = self.desk.outcome.values.si(id).unwrap_or_default();
                 self.with_settings(|settings| settings.units.pick_next(id, si))
+            }
+            reading::Action::PutBack(ids) => {
+                self.desk.put_back(&ids);
+                Task::none()
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
@@ -209,7 +214,7 @@ impl App {
         self.question = None;
         match next {
             Next::Close => self.close(),
-            Next::Open => files::choose(),
+            Next::Open => files::choose(Purpose::Open),
             Next::OpenPath(path) => self.open(&path),
             Next::Demo(id) => files::open_demo(id).map_or_else(Task::none, |desk| self.put(desk)),
             Next::Blank => {
@@ -231,7 +236,9 @@ impl App {
 
     fn put(&mut self, desk: Desk) -> Task<Message> {
         self.forget_recovery();
+        let company = std::mem::take(&mut self.desk.company);
         self.desk = desk;
+        self.desk.company = company;
         self.kept = self.desk.revision();
         self.recovered = None;
         if let Some(reading) = &mut self.reading {
@@ -259,7 +266,7 @@ impl App {
         if how.at_once {
             let text = self.desk.path.as_deref().map(|path| path.display().to_string());
             self.question =
-                Some(Question::Path { saving: how.saving, text: text.unwrap_or_default() });
+                Some(Question::Path { purpose: how.purpose, text: text.unwrap_or_default() });
             operation::focus(crate::app::question::PATH)
         } else {
             self.after_save = None;
@@ -275,14 +282,15 @@ impl App {
     }
 
     pub(super) fn path_given(&mut self) -> Task<Message> {
-        let Some(Question::Path { saving, text }) = self.question.take() else {
+        let Some(Question::Path { purpose, text }) = self.question.take() else {
             return Task::none();
         };
         let path = Path::new(text.trim());
-        match (text.trim().is_empty(), saving) {
-            (true, _) => self.ask(Question::Path { saving, text }),
-            (false, false) => self.open(path),
-            (false, true) => self.save_new(&files::with_ending(path.to_owned())),
+        match (text.trim().is_empty(), purpose) {
+            (true, _) => self.ask(Question::Path { purpose, text }),
+            (false, Purpose::Open) => self.open(path),
+            (false, Purpose::Companion) => self.accompany_file(path),
+            (false, Purpose::Save) => self.save_new(&files::with_ending(path.to_owned())),
         }
     }
 

@@ -4,11 +4,12 @@ use iced::widget::{column, container, row};
 use iced::{Element, Fill};
 
 use super::{App, Message};
+use crate::app::rail::{self, Rail};
 use crate::app::screen::reading::{self, Around, MARGIN};
 use crate::app::screen::{Place, contents, walk_round};
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::inert::inert;
-use crate::app::{question, rail, strip};
+use crate::app::{question, strip};
 
 /// From this width on there is room for the rail beside the page.
 const RAIL_FROM: f32 = 860.0;
@@ -21,12 +22,17 @@ impl App {
         let width = self.size().width;
         let lessons = &self.library.lessons;
         let page = container(self.page(width)).style(theme::page).width(Fill).height(Fill);
+        let rail = Rail {
+            place: &self.place,
+            lessons,
+            desk: &self.desk,
+            settings: &self.settings,
+            choosing: self.choosing,
+        };
         let body: Element<'_, Message> = if width >= RAIL_FROM {
-            let rail = rail::beside(&self.place, lessons, &self.desk, &self.settings);
-            row![rail, page].height(Fill).into()
+            row![rail.beside(), page].height(Fill).into()
         } else {
-            let bar = rail::above(self.menu, &self.place, lessons, &self.desk, &self.settings);
-            column![bar, page].height(Fill).into()
+            column![rail.above(self.menu), page].height(Fill).into()
         };
         let window = column![body, strip::view(&self.desk, &self.settings, width, self.strip)];
         let window = inert(self.question.is_some(), window);

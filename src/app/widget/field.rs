@@ -35,6 +35,10 @@ pub enum Act {
     Stepped(Step),
     /// A row of a table of presets is taken.
     Preset(Edit),
+    /// An answer, SI, is taken into the build.
+    Taken(f64),
+    /// It is taken out of the build.
+    Cleared,
     /// The gesture is over.
     Settled,
 }
@@ -52,6 +56,8 @@ pub fn perform(event: &Event, desk: &mut Desk, settings: &Settings) {
             }
         }
         Act::Preset(edit) => desk.preset(edit),
+        Act::Taken(si) => desk.take(place, *id, *si, &settings.units),
+        Act::Cleared => desk.clear(*id),
         Act::Settled => desk.settled(),
     }
 }

@@ -46,7 +46,12 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Calculator> {
 }
 
 /// Quantities of which there must be at least one.
-fn some(fields: &Fields, name: &str, wanted: Wanted, report: &mut Report) -> Option<Vec<AnyId>> {
+pub(super) fn some(
+    fields: &Fields,
+    name: &str,
+    wanted: Wanted,
+    report: &mut Report,
+) -> Option<Vec<AnyId>> {
     let before = report.count();
     let ids = known::ids(fields, name, wanted, report);
     if ids.is_empty() && report.count() == before {

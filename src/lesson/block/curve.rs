@@ -31,12 +31,14 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
     let find = known::quantity(fields, "find", Wanted::Found, report);
     let against = known::quantity(fields, "against", Wanted::Given, report);
     let (find, against) = (find?, against?);
+    let title = fields.text("title", report).map(|title| title.value);
+    let (from, to) = known::range(fields, against, "the curve", report);
     let curve = Curve {
-        title: fields.text("title", report).map(|title| title.value),
+        title,
         find: find.id,
         against: against.id,
-        from: end(fields, "from", against, report),
-        to: end(fields, "to", against, report),
+        from,
+        to,
         log: is_log(fields, report),
         limits: known::ids(fields, "limits", Wanted::Any, report),
     };
@@ -44,7 +46,7 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
         let fault = Fault::new(format!("\"{}\" against itself", find.id), "another quantity");
         report.add(fields.place("against"), fault);
     }
-    check_range(&curve, against, fields, report);
+    check_log(&curve, against, fields, report);
     for limit in curve.limits.iter().filter_map(|id| catalogue::find(id.name())) {
         if limit.dimension != find.dimension {
             let fault = Fault::new(
@@ -57,11 +59,6 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
     Some(curve)
 }
 
-fn end(fields: &Fields, name: &str, entry: &Entry, report: &mut Report) -> Option<f64> {
-    let text = fields.text(name, report)?;
-    known::amount(&text, entry, report)
-}
-
 fn is_log(fields: &Fields, report: &mut Report) -> bool {
     let Some(scale) = fields.text("scale", report) else { return false };
     if !["linear", "log"].contains(&scale.value.as_str()) {
@@ -72,18 +69,14 @@ fn is_log(fields: &Fields, report: &mut Report) -> bool {
     scale.value == "log"
 }
 
-fn check_range(curve: &Curve, against: &Entry, fields: &Fields, report: &mut Report) {
+fn check_log(curve: &Curve, against: &Entry, fields: &Fields, report: &mut Report) {
     let from = curve.from.unwrap_or(against.usual.0);
-    let to = curve.to.unwrap_or(against.usual.1);
-    let place = if fields.has("from") { "from" } else { "to" };
-    if from >= to {
-        let fault = Fault::new("the curve ends before it starts", "from smaller than to");
-        report.add(fields.place(place), fault);
-    } else if curve.log && from <= 0.0 {
+    if curve.log && from <= 0.0 && from < curve.to.unwrap_or(against.usual.1) {
         let fault = Fault::new(
             "a logarithmic scale has no zero and nothing below",
             "a from larger than zero",
         );
+        let place = if fields.has("from") { "from" } else { "to" };
         report.add(fields.place(place), fault);
     }
 }

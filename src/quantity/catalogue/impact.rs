@@ -48,13 +48,16 @@ pub const SHOCK_MARGIN: Id<Ratio> = Id::new("shock-margin");
 
 pub(super) const ENTRIES: &[Entry] = &[
     Entry::either(Impact, IMPACT_SPEED, "speed at touch", "v", "How fast the machine goes at the moment it touches.")
-        .usual(0.1, 10.0),
+        .usual(0.1, 10.0)
+        .free(),
     Entry::either(Impact, DROP_HEIGHT, "drop height", "h", "The height of a free fall that reaches the same speed, air left out.")
-        .usual(0.02, 2.0),
+        .usual(0.02, 2.0)
+        .free(),
     Entry::given(Impact, APPROACH_ANGLE, "approach angle", r"\alpha", "How steeply the machine comes in: 0° along the ground into a post, 90° straight down onto the ground.")
         .assumed(0.0)
         .possible(0.0, FRAC_PI_2)
-        .usual(0.0, FRAC_PI_2),
+        .usual(0.0, FRAC_PI_2)
+        .free(),
     Entry::either(Impact, STOP_TIME, "stop time", "t", "The time from first touch to standing still.")
         .above_zero()
         .usual(0.001, 0.5),
@@ -76,7 +79,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Impact, PERSON_WEIGHT, "weight of a standing person", r"W_p", "The yardstick for a force in people standing still.")
         .assumed(700.0)
         .above_zero()
-        .usual(500.0, 1000.0),
+        .usual(500.0, 1000.0)
+        .fixed(),
     Entry::given(Impact, FRAME_STRENGTH, "strength of the weakest mount", r"F_s", "The force at which the part that takes the stop bends or breaks: from a bucket test, a datasheet or a sum.")
         .above_zero()
         .usual(50.0, 5e4),

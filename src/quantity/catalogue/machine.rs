@@ -34,7 +34,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     .assumed(9.80665)
     .above_zero()
     .units(&["m/s²"], &["ft/s²"])
-    .usual(9.78, 9.84),
+    .usual(9.78, 9.84)
+    .fixed(),
     Entry::given(
         Machine,
         SLOPE,
@@ -44,7 +45,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     )
     .assumed(0.0)
     .possible(-80.0 * PI / 180.0, 80.0 * PI / 180.0)
-    .usual(0.0, 40.0 * PI / 180.0),
+    .usual(0.0, 40.0 * PI / 180.0)
+    .free(),
     Entry::given(
         Machine,
         BALANCE_OFFSET,
@@ -54,7 +56,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     )
     .assumed(0.0)
     .possible(-100.0, 100.0)
-    .usual(-0.15, 0.15),
+    .usual(-0.15, 0.15)
+    .free(),
     Entry::given(
         Machine,
         CG_HEIGHT,
@@ -62,7 +65,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         "h_g",
         "How high the centre of gravity is above the ground.",
     )
-    .usual(0.02, 0.8),
+    .usual(0.02, 0.8)
+    .free(),
     Entry::found(
         Machine,
         WEIGHT,

@@ -86,7 +86,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         r"\delta",
         "How much lower the axle sits when the wheel is loaded.",
     )
-    .usual(0.0, 0.1),
+    .usual(0.0, 0.1)
+    .free(),
     Entry::given(
         RunningGear,
         INFLATION_PRESSURE,
@@ -95,7 +96,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         "What the gauge reads in the tyre, above the air outside.",
     )
     .above_zero()
-    .usual(5e3, 3e5),
+    .usual(5e3, 3e5)
+    .free(),
     Entry::given(
         RunningGear,
         WHEEL_LOAD_SHARE,
@@ -106,7 +108,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     .assumed(1.0)
     .possible(0.0, 1.0)
     .units(&["%"], &["%"])
-    .usual(0.0, 1.0),
+    .usual(0.0, 1.0)
+    .free(),
     Entry::given(
         RunningGear,
         SKI_COUNT,

@@ -1,11 +1,9 @@
 //! Where a curve is sampled: evenly, then closer where it bends or breaks off.
 
-use std::cell::RefCell;
-
 use super::{Ask, Gap, LimitLine, Sample, Scale};
 use crate::quantity::{AnyId, Entry};
-use crate::rules::{Course, Givens, Origin, Value, Values, catalogue::partner, evaluate};
-use crate::study::words::lacking;
+use crate::rules::Givens;
+use crate::study::changed::{Changed, number};
 
 /// Even samples before refinement.
 const EVEN: usize = 160;
@@ -21,9 +19,7 @@ const SHOWS: f64 = 2e-3;
 pub(super) struct Sampler<'a> {
     ask: &'a Ask,
     whole: bool,
-    course: Course,
-    /// The numbers and values last sampled, brought up to date from one place to the next.
-    scratch: RefCell<(Givens, Values)>,
+    build: Changed,
 }
 
 /// What was found at one x.
@@ -41,15 +37,8 @@ pub(super) struct Run {
 
 impl<'a> Sampler<'a> {
     pub fn new(ask: &'a Ask, entry: &Entry, givens: &Givens) -> Self {
-        let mut givens = givens.clone();
-        // Two ways to say one thing: moving one must not leave the other behind.
-        if let Some(pair) = partner(ask.against) {
-            givens.clear(if pair.one == ask.against { pair.other } else { pair.one });
-        }
         let wanted: Vec<AnyId> = ask.limits.iter().copied().chain([ask.find]).collect();
-        let course = Course::between(&[ask.against], &wanted);
-        let values = evaluate(&givens);
-        Self { ask, whole: entry.whole, course, scratch: RefCell::new((givens, values)) }
+        Self { ask, whole: entry.whole, build: Changed::new(ask.against, givens, &wanted) }
     }
 
     pub fn run(&self, from: f64, to: f64) -> Run {
@@ -101,15 +90,11 @@ impl<'a> Sampler<'a> {
     }
 
     fn at(&self, x: f64) -> At {
-        let (givens, values) = &mut *self.scratch.borrow_mut();
-        givens.put(self.ask.against, x, Origin::Given);
-        self.course.run(givens, values);
-        let y = match values.of(self.ask.find) {
-            Value::Known(known) => Ok(known.si),
-            Value::Invalid(why) => Err(why.clone()),
-            Value::Missing(lacks) => Err(lacking(lacks)),
-        };
-        At { x, y, limits: self.ask.limits.iter().map(|&id| values.si(id)).collect() }
+        self.build.at(x, |values| At {
+            x,
+            y: number(values.of(self.ask.find)),
+            limits: self.ask.limits.iter().map(|&id| values.si(id)).collect(),
+        })
     }
 
     fn refine(&self, even: Vec<At>) -> Vec<At> {

@@ -205,12 +205,12 @@ fn a_build_of_a_newer_format_can_be_read_and_not_changed() {
 
 #[test]
 fn a_path_can_be_typed_and_no_other_file_is_written_over() {
-    use heftwise::app::files::Unpicked;
+    use heftwise::app::files::{Purpose, Unpicked};
     let folder = folder();
     let mut rig = Rig::open(rig::start(&folder), WIDE);
     let theirs = file(&folder, "taken.toml", CART);
     for typed in ["taken.toml", "taken"] {
-        rig.send(Message::NothingPicked(Unpicked { saving: true, at_once: true }));
+        rig.send(Message::NothingPicked(Unpicked { purpose: Purpose::Save, at_once: true }));
         let path = folder.path().join(typed);
         rig.send(Message::PathTyped(path.display().to_string()));
         rig.send(Message::PathGiven);
@@ -218,7 +218,7 @@ fn a_path_can_be_typed_and_no_other_file_is_written_over() {
         assert_eq!(fs::read_to_string(&theirs).unwrap(), CART, "{typed}");
         rig.send(Message::QuestionClosed);
     }
-    rig.send(Message::NothingPicked(Unpicked { saving: true, at_once: true }));
+    rig.send(Message::NothingPicked(Unpicked { purpose: Purpose::Save, at_once: true }));
     rig.typewrite(&folder.path().join("free").display().to_string());
     rig.key(iced::keyboard::key::Named::Enter, iced::keyboard::Modifiers::empty());
     let saved = fs::read_to_string(folder.path().join("free.toml")).unwrap();

@@ -6,7 +6,7 @@ use plotters_iced::plotters_backend::DrawingBackend;
 use plotters_iced::{Chart, ChartBuilder, DrawingArea, Renderer};
 
 use crate::app::theme::{DAY, Ink, NIGHT, size};
-use crate::plot::{Layout, PlotSpec, PlotStyle, Rgb, draw};
+use crate::plot::{Layout, PlotSpec, PlotStyle, Rgb, Role, draw};
 
 /// plotters counts in whole pixels; drawn this many times larger, gentle curves stay smooth.
 const K: u32 = 8;
@@ -30,7 +30,7 @@ pub fn style(dark: bool) -> PlotStyle {
         grid: rgb(ink.line),
         band: rgb(ink.line),
         limit: rgb(ink.limit),
-        builds: [rgb(ink.yours), rgb(ink.limit), rgb(ink.accent)],
+        builds: Role::ALL.map(|role| rgb(ink.of(role))),
         text_size: size::SMALL,
         k: K,
         stroke_k: 1,

@@ -7,11 +7,14 @@ use iced::{Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
 use super::READING;
 use crate::app::theme::{REGULAR, SEMIBOLD, ink, size};
 use crate::app::widget::field::{self, Act};
-use crate::plot::{Anchor, Layout, PlotSpec, readings, texts};
+use crate::plot::{Anchor, Layout, PlotSpec, Role, readings, texts};
 use crate::quantity::AnyId;
 
 /// How near to the dot, in pixels, a press takes hold of it.
 const HOLD: f32 = 18.0;
+
+/// From this width on, in pixels, every build is read, not the reader's own alone.
+const ALL_FROM: f32 = 480.0;
 
 /// The words and the pointer over a plot.
 pub struct Overlay<'a> {
@@ -41,7 +44,7 @@ impl Overlay<'_> {
     }
 
     fn near_dot(&self, layout: &Layout, point: Point) -> bool {
-        self.spec.dots.first().is_some_and(|dot| {
+        self.spec.dots.iter().find(|dot| dot.role == Role::Yours).is_some_and(|dot| {
             let (x, y) = layout.to_screen(self.spec, (dot.x, dot.y));
             Point::new(x, y + READING).distance(point) <= HOLD
         })
@@ -175,14 +178,24 @@ impl Overlay<'_> {
             .show_in(axis.entry, axis.unit.to_si(value), axis.unit.symbol)
             .map_or_else(|_| String::new(), |shown| shown.to_string());
         let mut words = format!("At {at} {shown}: ");
-        match readings(self.spec, value).first() {
-            Some(reading) => {
-                let (x, y) = layout.to_screen(self.spec, (value, reading.y));
-                let dot = Path::circle(Point::new(x, y + READING), 4.0);
-                frame.stroke(&dot, Stroke::default().with_color(ink.text).with_width(1.5));
-                words.push_str(&reading.text);
+        // A narrow plot has room for the words of one build alone.
+        let room = if layout.size.0 < ALL_FROM { 1 } else { usize::MAX };
+        let found: Vec<_> = readings(self.spec, value).into_iter().take(room).collect();
+        for reading in &found {
+            let (x, y) = layout.to_screen(self.spec, (value, reading.y));
+            let dot = Path::circle(Point::new(x, y + READING), 4.0);
+            frame.stroke(&dot, Stroke::default().with_color(ink.text).with_width(1.5));
+        }
+        match found.as_slice() {
+            [] => words.push_str("no answer"),
+            [one] => words.push_str(&one.text),
+            several => {
+                let each: Vec<String> = several
+                    .iter()
+                    .map(|reading| format!("{} {}", reading.label, reading.text))
+                    .collect();
+                words.push_str(&each.join(", "));
             }
-            None => words.push_str("no answer"),
         }
         frame.fill_text(Text {
             content: words,

@@ -1,0 +1,136 @@
+//! Companions: builds shown beside the reader's own, for reading alone.
+
+use std::collections::HashMap;
+use std::path::Path;
+use std::sync::LazyLock;
+
+use crate::app::desk::{Desk, name_of};
+use crate::app::settings::Kept;
+use crate::plot::Role;
+use crate::sheet::{Sheet, demo, file};
+use crate::study::Outcome;
+
+/// How many companions there can be: with the reader's own, three builds can be told apart.
+pub const MOST: usize = 2;
+
+/// A build shown beside the reader's own.
+#[derive(Debug, Clone)]
+pub struct Companion {
+    /// What it is called.
+    pub name: String,
+    /// The build.
+    pub sheet: Sheet,
+    /// What follows from it.
+    pub outcome: Outcome,
+    /// Its colour, stroke and shape.
+    pub role: Role,
+    /// Where it came from, to be found again; none for a copy.
+    pub kept: Option<Kept>,
+}
+
+impl Companion {
+    fn new(name: String, sheet: Sheet, kept: Option<Kept>) -> Self {
+        let tally = sheet.tally();
+        let outcome = Outcome::of(tally.givens, &tally.spreads, 0);
+        Self { name, sheet, outcome, role: Role::First, kept }
+    }
+
+    /// A build read from a file.
+    ///
+    /// # Errors
+    /// Why it cannot be read, in words.
+    pub fn from_file(path: &Path) -> Result<Self, String> {
+        let sheet = file::load(path).map_err(|error| error.to_string())?.sheet;
+        Ok(Self::new(name_of(&sheet, Some(path)), sheet, Some(Kept::File(path.to_owned()))))
+    }
+
+    /// A build that comes with the program.
+    pub fn example(id: &str) -> Option<&'static Self> {
+        EXAMPLES.get(id)
+    }
+
+    /// The reader's own build as it is now, to change the own one and compare.
+    pub fn copy(desk: &Desk) -> Self {
+        Self::new(format!("{}, copy", desk.name()), desk.sheet().clone(), None)
+    }
+}
+
+static EXAMPLES: LazyLock<HashMap<&'static str, Companion>> = LazyLock::new(|| {
+    demo::ALL
+        .iter()
+        .filter_map(|demo| {
+            let sheet = Sheet::read(demo.text).ok()?;
+            let kept = Some(Kept::Example(demo.id.to_owned()));
+            Some((demo.id, Companion::new(name_of(&sheet, None), sheet, kept)))
+        })
+        .collect()
+});
+
+/// The companions on the desk.
+#[derive(Debug, Clone, Default)]
+pub struct Company {
+    companions: Vec<Companion>,
+    changes: u64,
+}
+
+impl Company {
+    /// The companions remembered; what cannot be found again is left out.
+    pub fn remembered(kept: &[Kept]) -> Self {
+        let mut company = Self::default();
+        for kept in kept {
+            let found = match kept {
+                Kept::File(path) => Companion::from_file(path).ok(),
+                Kept::Example(id) => Companion::example(id).cloned(),
+            };
+            if let Some(companion) = found {
+                company.add(companion);
+            }
+        }
+        company
+    }
+
+    /// All of them, the first first.
+    pub fn all(&self) -> &[Companion] {
+        &self.companions
+    }
+
+    /// Whether there is room for one more.
+    pub fn has_room(&self) -> bool {
+        self.companions.len() < MOST
+    }
+
+    /// Counts the changes; whatever is drawn from companions is stale when it differs.
+    pub fn changes(&self) -> u64 {
+        self.changes
+    }
+
+    /// Sets a build beside; without room, or when the same file or example is there already,
+    /// nothing happens.
+    pub fn add(&mut self, companion: Companion) {
+        let known = |other: &Companion| companion.kept.is_some() && other.kept == companion.kept;
+        if self.has_room() && !self.companions.iter().any(known) {
+            self.companions.push(companion);
+            self.changed();
+        }
+    }
+
+    /// Takes one away.
+    pub fn remove(&mut self, place: usize) {
+        if place < self.companions.len() {
+            self.companions.remove(place);
+            self.changed();
+        }
+    }
+
+    fn changed(&mut self) {
+        for (companion, role) in self.companions.iter_mut().zip([Role::First, Role::Second]) {
+            companion.role = role;
+        }
+        self.changes += 1;
+    }
+
+    /// What to remember of them.
+    pub fn kept(&self) -> Vec<Kept> {
+        self.companions.iter().filter_map(|companion| companion.kept.clone()).collect()
+    }
+}
