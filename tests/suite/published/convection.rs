@@ -100,7 +100,7 @@ const STILL_AIR: &[Case] = &[
         0.001,
         &[],
         &[
-            By("coefficient", || lienhard_wall(), 4.059),
+            By("coefficient", lienhard_wall, 4.059),
             By(
                 "heat flux",
                 || lump::skin_heat(of(lienhard_wall()), of(1.0), of(26.0)).si(),

@@ -142,7 +142,7 @@ const BRAKES: &[Case] = &[
         "kinetic-energy-with-rotating-parts",
         0.001,
         &[(MASS.any(), 1000.0), (BRAKING_SPEED.any(), 100.0 * KMH)],
-        &[Found(BRAKE_ENERGY.any(), 385.8 * KILO), By("energy", || geared_car(), 588.9 * KILO)],
+        &[Found(BRAKE_ENERGY.any(), 385.8 * KILO), By("energy", geared_car, 588.9 * KILO)],
         "V. B. Bhandari, Design of Machine Elements, Example 12.2 (data), as transcribed by volunteers",
         "Data read, answer computed for this check. The geared-up engine or motor rotor adds half as much again: small geared machines can be worse. The book's own answer was not seen.",
     ),
