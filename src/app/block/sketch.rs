@@ -36,6 +36,7 @@ struct Drawn {
     units: Units,
     name: String,
     dark: bool,
+    company: u64,
 }
 
 /// Draws anew the sketches of a page that the last change has made stale.
@@ -62,11 +63,17 @@ impl State {
                 && drawn.units == settings.units
                 && drawn.name == name
                 && drawn.dark == dark
+                && drawn.company == desk.company.changes()
         });
         if fresh {
             return;
         }
-        let sketch = Sketch::of(&name, desk.sheet(), &desk.tally, &desk.outcome.values);
+        let mut sketch = Sketch::of(&name, desk.sheet(), &desk.tally, &desk.outcome.values);
+        if let Some(beside) = desk.company.all().first() {
+            let tally = beside.sheet.tally();
+            let values = &beside.outcome.values;
+            sketch = sketch.with_ghost(Sketch::of(&beside.name, &beside.sheet, &tally, values));
+        }
         self.drawn = Some(Drawn {
             words: unbroken(&sketch.in_words(&settings.units)).into_owned(),
             sketch,
@@ -75,6 +82,7 @@ impl State {
             units: settings.units.clone(),
             name,
             dark,
+            company: desk.company.changes(),
         });
     }
 

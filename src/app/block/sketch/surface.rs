@@ -77,7 +77,8 @@ fn colour(tone: Tone, ink: &Ink) -> Color {
         Tone::Pressure | Tone::Reaction => ink.yours,
         Tone::Weight | Tone::Ink => ink.text,
         Tone::Paper => ink.panel,
-        Tone::Tip | Tone::Ghost => ink.limit,
+        Tone::Tip => ink.limit,
+        Tone::Ghost => ink.first,
     }
 }
 
