@@ -1,6 +1,6 @@
 //! The notebook: the reader's answers, measurements, notes and progress, lesson by lesson.
 //!
-//! It is told what happened and when; it reads no clock. [`file`] keeps it on disk.
+//! It is told what happened and when; it reads no clock. [`mod@file`] keeps it on disk.
 
 pub mod file;
 mod markdown;
