@@ -105,7 +105,8 @@ fn factors_agree_with_sp_811() {
     }
 }
 
-/// NIST SP 811 (2008) B.8: t/°C = (t/°F − 32)/1.8, and T/K = t/°C + 273.15.
+/// temp-boiling, temp-minus-forty, temp-room, temp-absolute-zero: NIST SP 811 (2008) B.8,
+/// t/°C = (t/°F − 32)/1.8, and T/K = t/°C + 273.15.
 #[test]
 fn temperature_readings() {
     let temperature = entry(Dimension::Temperature);
