@@ -9,6 +9,7 @@ mod numbers;
 mod power;
 mod power_laws;
 mod power_numbers;
+mod reckoned;
 mod soft_ground;
 mod strength_and_size;
 mod table;

@@ -211,6 +211,15 @@ fn multiples_of_gravity_only_where_listed() {
 }
 
 #[test]
+fn a_unit_may_begin_with_a_digit() {
+    let coefficient = entry(Dimension::TemperatureCoefficient);
+    for text in ["0.4 %/K", "0.004 1/K", "0.004 1/°C", "0.004 ± 0.001 1/K"] {
+        let amount = parse(text, &coefficient).unwrap_or_else(|error| panic!("{text}: {error}"));
+        assert_relative_eq!(amount.si, 0.004, max_relative = 1e-12);
+    }
+}
+
+#[test]
 fn units_listed_in_the_catalogue_exist() {
     for entry in catalogue::all() {
         for symbol in entry.metric.iter().chain(entry.imperial) {

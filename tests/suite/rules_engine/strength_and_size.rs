@@ -1,7 +1,6 @@
 //! Sections, beams, bolts, collisions, range, the weight spiral and scale.
 
 mod laws;
-mod reckoned;
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
