@@ -22,6 +22,7 @@ mod sheet_edit;
 mod sheet_file;
 mod sheet_history;
 mod sheet_sums;
+mod stories;
 mod study;
 mod units;
 mod window;
