@@ -10,6 +10,7 @@ mod power;
 mod power_laws;
 mod power_numbers;
 mod reckoned;
+mod size_and_limits;
 mod soft_ground;
 mod strength_and_size;
 mod table;
