@@ -105,7 +105,9 @@ impl<'a> Reader<'a> {
         while let Some(c) = cursor.peek() {
             let apart =
                 before.is_whitespace() || matches!(before, '\'' | '"' | '′' | '″' | '’' | '”');
-            if cursor.clone().take_word(PLUS_MINUS) || (apart && begins(c)) {
+            if cursor.clone().take_word(PLUS_MINUS)
+                || (apart && begins(c) && !cursor.at_reciprocal())
+            {
                 break;
             }
             before = c;

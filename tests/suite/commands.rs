@@ -323,6 +323,9 @@ fn lists_name_everything_once() {
             let words = rule[field].as_str().unwrap();
             assert!(!words.is_empty() && !words.contains('\\'), "{rule}");
         }
+        assert!(rule["finds"].is_string() && !rule["assumes"].as_array().unwrap().is_empty());
+        let needs = ["needs", "may_need"].map(|field| rule[field].as_array().unwrap().len());
+        assert!(needs[0] + needs[1] > 0, "{rule}");
     }
     let rules = ends_with(0, &["list", "rules"]);
     assert!(rules.contains("weight = mass · gravity"), "{rules}");

@@ -27,6 +27,7 @@ mod sheet_file;
 mod sheet_history;
 mod sheet_sums;
 mod sketch;
+mod stories;
 mod study;
 mod units;
 mod window;

@@ -9,6 +9,8 @@ mod numbers;
 mod power;
 mod power_laws;
 mod power_numbers;
+mod reckoned;
+mod size_and_limits;
 mod soft_ground;
 mod strength_and_size;
 mod table;

@@ -105,7 +105,8 @@ fn factors_agree_with_sp_811() {
     }
 }
 
-/// NIST SP 811 (2008) B.8: t/°C = (t/°F − 32)/1.8, and T/K = t/°C + 273.15.
+/// temp-boiling, temp-minus-forty, temp-room, temp-absolute-zero: NIST SP 811 (2008) B.8,
+/// t/°C = (t/°F − 32)/1.8, and T/K = t/°C + 273.15.
 #[test]
 fn temperature_readings() {
     let temperature = entry(Dimension::Temperature);
@@ -207,6 +208,15 @@ fn multiples_of_gravity_only_where_listed() {
     assert_eq!(parse("12 g", listed).expect("12 g").si, 12.0);
     let count = catalogue::find("track-count").expect("track-count");
     assert!(parse("2 g", count).is_err());
+}
+
+#[test]
+fn a_unit_may_begin_with_a_digit() {
+    let coefficient = entry(Dimension::TemperatureCoefficient);
+    for text in ["0.4 %/K", "0.004 1/K", "0.004 1/°C", "0.004 ± 0.001 1/K"] {
+        let amount = parse(text, &coefficient).unwrap_or_else(|error| panic!("{text}: {error}"));
+        assert_relative_eq!(amount.si, 0.004, max_relative = 1e-12);
+    }
 }
 
 #[test]

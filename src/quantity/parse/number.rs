@@ -33,6 +33,12 @@ impl<'a> Cursor<'a> {
         self.take_while(char::is_whitespace);
     }
 
+    /// Whether a unit that begins with a digit stands here: `1/K`.
+    pub(super) fn at_reciprocal(&self) -> bool {
+        let below = self.rest().strip_prefix("1/").and_then(|rest| rest.chars().next());
+        below.is_some_and(|c| c.is_alphabetic() || c == '°')
+    }
+
     /// Passes over one of these characters.
     fn take(&mut self, wanted: impl Fn(char) -> bool) -> Option<char> {
         let c = self.peek().filter(|c| wanted(*c))?;

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
-    ground::*, impact::*, machine::*, pressure::*, running_gear::*,
+    drive::*, electrics::*, ground::*, heat::*, impact::*, machine::*, pressure::*,
+    running_gear::*, traction::*,
 };
 use heftwise::rules::{Givens, evaluate};
 use heftwise::study::Outcome;
@@ -74,6 +75,32 @@ impl Sampler {
 
 /// JCGM 101:2008, clause 7: propagate distributions by sampling, and compare the standard
 /// deviation with the first-order one (its clause 8 does the same comparison).
+fn agrees_with_sampling(givens: &Givens, spreads: &BTreeMap<AnyId, f64>, asked: &[AnyId]) {
+    let outcome = Outcome::of(givens.clone(), spreads, 1);
+    let mut sampler = Sampler(0x9E37_79B9_7F4A_7C15);
+    let trials = 4000;
+    let mut sums = vec![(0.0, 0.0); asked.len()];
+    for _ in 0..trials {
+        let mut trial: Givens = givens.clone();
+        for (id, spread) in spreads {
+            trial.set(*id, givens.get(*id).unwrap().0 + spread * sampler.normal());
+        }
+        let values = evaluate(&trial);
+        for (sum, id) in sums.iter_mut().zip(asked) {
+            let si = values.si(*id).unwrap();
+            *sum = (sum.0 + si, sum.1 + si * si);
+        }
+    }
+    for ((sum, squares), id) in sums.into_iter().zip(asked) {
+        let mean = sum / f64::from(trials);
+        let deviation = (squares / f64::from(trials) - mean * mean).sqrt();
+        let range = outcome.range(*id).unwrap();
+        // Of 4000 trials a standard deviation is known to about 1.1 %; second order adds a little.
+        approx::assert_relative_eq!(range.half_width, deviation, max_relative = 0.05);
+        approx::assert_relative_eq!(outcome.values.si(*id).unwrap(), mean, max_relative = 0.02);
+    }
+}
+
 #[test]
 fn first_order_agrees_with_sampling() {
     let mut givens = sandpiper();
@@ -91,7 +118,6 @@ fn first_order_agrees_with_sampling() {
         (IMPACT_SPEED.any(), 0.05),
         (STOP_DISTANCE.any(), 0.001),
     ]);
-    let outcome = Outcome::of(givens.clone(), &spreads, 1);
     let asked = [
         GROUND_PRESSURE.any(),
         LOW_END_PRESSURE.any(),
@@ -100,27 +126,90 @@ fn first_order_agrees_with_sampling() {
         PEAK_IMPACT_FORCE.any(),
         PEAK_DECELERATION_G.any(),
     ];
-    let mut sampler = Sampler(0x9E37_79B9_7F4A_7C15);
-    let trials = 4000;
-    let mut sums = vec![(0.0, 0.0); asked.len()];
-    for _ in 0..trials {
-        let mut trial: Givens = givens.clone();
-        for (id, spread) in &spreads {
-            trial.set(*id, givens.get(*id).unwrap().0 + spread * sampler.normal());
+    agrees_with_sampling(&givens, &spreads, &asked);
+}
+
+/// On loose dry sand, pulling at a fifth of slip.
+fn on_sand() -> (Givens, BTreeMap<AnyId, f64>) {
+    let mut givens = sandpiper();
+    let sand = [
+        (SINKAGE_EXPONENT.any(), 1.1, 0.02),
+        (COHESIVE_MODULUS.any(), 990.0, 50.0),
+        (FRICTIONAL_MODULUS.any(), 1.53e6, 8e4),
+        (COHESION.any(), 1040.0, 60.0),
+        (FRICTION_ANGLE.any(), 0.489, 0.02),
+        (SHEAR_DEFORMATION.any(), 0.025, 0.001),
+        (SLIP.any(), 0.2, 0.01),
+        (SLOPE.any(), 0.1, 0.01),
+    ];
+    sand.iter().for_each(|(id, si, _)| givens.set(*id, *si));
+    (givens, sand.map(|(id, _, spread)| (id, spread)).into())
+}
+
+/// A warm controller in a closed box, and a motor whose copper warms itself.
+fn warm_box() -> (Givens, BTreeMap<AnyId, f64>) {
+    let mut givens = sandpiper();
+    let warm = [
+        (MOTOR_CURRENT.any(), 18.0, 0.6),
+        (CONTROLLER_HOT_RESISTANCE.any(), 0.008, 0.0003),
+        (SWITCHING_LOSS.any(), 0.5, 0.05),
+        (BOX_OTHER_HEAT.any(), 4.5, 0.2),
+        (BOX_LENGTH.any(), 0.12, 0.002),
+        (BOX_WIDTH.any(), 0.09, 0.002),
+        (BOX_HEIGHT.any(), 0.055, 0.001),
+        (BOX_COEFFICIENT.any(), 3.5, 0.1),
+        (BOX_HEAT_CAPACITY.any(), 350.0, 10.0),
+        (WORK_TIME.any(), 600.0, 20.0),
+        (COOLING_AIR.any(), 295.0, 1.0),
+        (MOTOR_LOSS.any(), 8.0, 0.3),
+        (WINDING_LOSS.any(), 6.0, 0.2),
+        (MOTOR_TO_AIR.any(), 6.0, 0.2),
+    ];
+    warm.iter().for_each(|(id, si, _)| givens.set(*id, *si));
+    (givens, warm.map(|(id, _, spread)| (id, spread)).into())
+}
+
+const OF_SAND: [AnyId; 6] = [
+    SINKAGE.any(),
+    COMPACTION_RESISTANCE.any(),
+    THRUST_LIMIT.any(),
+    THRUST.any(),
+    DRAWBAR_PULL.any(),
+    SLIP_NEEDED.any(),
+];
+const OF_HEAT: [AnyId; 6] = [
+    BOX_RESISTANCE.any(),
+    BOX_RISE.any(),
+    BOX_RISE_AFTER.any(),
+    BOX_TEMPERATURE.any(),
+    WINDING_RISE.any(),
+    WINDING_TEMPERATURE.any(),
+];
+
+#[test]
+fn first_order_agrees_with_sampling_on_sand_and_in_heat() {
+    let (givens, spreads) = on_sand();
+    agrees_with_sampling(&givens, &spreads, &OF_SAND);
+    let (givens, spreads) = warm_box();
+    agrees_with_sampling(&givens, &spreads, &OF_HEAT);
+}
+
+/// A thousandth of the doubt is a thousandth of the range, down to none at all.
+#[test]
+fn a_range_shrinks_to_nothing_with_its_spreads() {
+    for ((givens, full), asked) in [(on_sand(), OF_SAND), (warm_box(), OF_HEAT)] {
+        let width = |part: f64, id: AnyId| {
+            let spreads = full.iter().map(|(id, spread)| (*id, part * spread)).collect();
+            Outcome::of(givens.clone(), &spreads, 1).range(id).map(|range| range.half_width)
+        };
+        for id in asked {
+            let whole = width(0.01, id).unwrap();
+            for part in [1e-3, 1e-4, 1e-5] {
+                let small = width(0.01 * part, id).unwrap();
+                approx::assert_relative_eq!(small, part * whole, max_relative = 1e-3);
+            }
+            assert_eq!(width(0.0, id), None);
         }
-        let values = evaluate(&trial);
-        for (sum, id) in sums.iter_mut().zip(asked) {
-            let si = values.si(id).unwrap();
-            *sum = (sum.0 + si, sum.1 + si * si);
-        }
-    }
-    for ((sum, squares), id) in sums.into_iter().zip(asked) {
-        let mean = sum / f64::from(trials);
-        let deviation = (squares / f64::from(trials) - mean * mean).sqrt();
-        let range = outcome.range(id).unwrap();
-        // Of 4000 trials a standard deviation is known to about 1.1 %; second order adds a little.
-        approx::assert_relative_eq!(range.half_width, deviation, max_relative = 0.05);
-        approx::assert_relative_eq!(outcome.values.si(id).unwrap(), mean, max_relative = 0.02);
     }
 }
 
