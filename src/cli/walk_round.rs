@@ -7,7 +7,7 @@ use clap::Args;
 use serde_json::json;
 
 use super::{Stop, open, table, write_json};
-use crate::study::walk_round::{Finding, Verdict};
+use crate::study::walk_round::{Finding, Verdict, not_known};
 use crate::study::{Outcome, walk_round};
 
 /// Checks every limit of a build, what gives first on top
@@ -15,11 +15,13 @@ use crate::study::{Outcome, walk_round};
 #[command(after_help = "\
 Examples:
   heftwise walk-round sandpiper.toml
-      Margin, range and verdict of every limit; ends with 1 when one fails.
+      Margin, range and verdict of every limit.
   heftwise walk-round sandpiper.toml --json
       The same for other programs.
 
-The margin is what a limit can take over what is asked of it: below 1 it gives.")]
+The margin is what a limit can take over what is asked of it: below 1 it gives.
+Ends with 1 when a limit fails or has no answer, when an entry of the file cannot be read, and when
+no limit at all can be checked. A limit that is only not known yet does not count as failing.")]
 pub(super) struct WalkRound {
     /// The build file.
     build: PathBuf,
@@ -87,6 +89,9 @@ fn write(
     }
     for problem in problems {
         writeln!(out, "  {problem}")?;
+    }
+    if let Some(sentence) = not_known(findings) {
+        writeln!(out, "\n{sentence}")?;
     }
     Ok(())
 }

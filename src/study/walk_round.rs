@@ -1,7 +1,7 @@
 //! The walk-round: every limit checked at once, what gives first at the top.
 
 use super::outcome::Outcome;
-use super::words::{label, lacking};
+use super::words::{lacking, the};
 use crate::quantity::AnyId;
 use crate::quantity::catalogue::{
     balance::*,
@@ -290,6 +290,24 @@ pub fn walk_round(outcome: &Outcome) -> Vec<Finding> {
     findings
 }
 
+/// How many limits are not known yet and for want of which numbers, each number once; nothing if
+/// every limit is known.
+pub fn not_known(findings: &[Finding]) -> Option<String> {
+    let mut unknown = 0;
+    let mut lacks: Vec<Lack> = Vec::new();
+    for finding in findings {
+        let Verdict::NotKnown(of_this) = &finding.verdict else { continue };
+        unknown += 1;
+        for lack in of_this {
+            if !lacks.contains(lack) {
+                lacks.push(lack.clone());
+            }
+        }
+    }
+    let limits = if unknown == 1 { "limit is" } else { "limits are" };
+    (unknown > 0).then(|| format!("{unknown} {limits} not known yet. {}", lacking(&lacks)))
+}
+
 fn check(limit: &'static Limit, outcome: &Outcome) -> Finding {
     let finding =
         |margin, range, verdict, sentence| Finding { limit, margin, range, verdict, sentence };
@@ -333,11 +351,11 @@ fn judge(
     range: Option<(f64, f64)>,
     upset: Option<AnyId>,
 ) -> (Verdict, String) {
-    let (demand, capacity) = (label(limit.demand), capacity(limit));
+    let (demand, capacity) = (the(limit.demand), capacity(limit));
     if let Some(given) = upset {
         let sentence = format!(
-            "It may give: within how sure you are of the {}, there is no answer at all.",
-            label(given)
+            "It may give: within how sure you are of {}, there is no answer at all.",
+            the(given)
         );
         return (Verdict::Doubtful, sentence);
     }
@@ -353,26 +371,21 @@ fn judge(
         _ if margin < 1.0 => (
             Verdict::Gives,
             format!(
-                "It gives: {capacity} is only {} times the {demand}. {}",
+                "It gives: {capacity} is only {} times {demand}. {}",
                 figures(margin),
                 limit.gives
             ),
         ),
-        _ => (
-            Verdict::Holds,
-            format!("It holds: {capacity} is {} times the {demand}.", figures(margin)),
-        ),
+        _ => {
+            (Verdict::Holds, format!("It holds: {capacity} is {} times {demand}.", figures(margin)))
+        }
     }
 }
 
 /// What the margin puts over the demand, in words.
 fn capacity(limit: &Limit) -> String {
-    let label = label(limit.capacity);
-    if limit.margin == BALANCE_MARGIN.any() {
-        format!("a sixth of the {label}")
-    } else {
-        format!("the {label}")
-    }
+    let capacity = the(limit.capacity);
+    if limit.margin == BALANCE_MARGIN.any() { format!("a sixth of {capacity}") } else { capacity }
 }
 
 /// A margin to three figures or two places, whichever is shorter.

@@ -220,6 +220,9 @@ fn a_walk_round_fails_when_a_limit_fails() {
     let (_firm, path) = build(&on("8.302 kPa"));
     let out = ends_with(0, &["walk-round", text(&path)]);
     assert!(out.contains("10.0"), "8302 Pa is ten times 830.2 Pa: {out}");
+    let last = out.lines().last().unwrap();
+    assert!(last.contains("limits are not known yet. Say the "), "{last}");
+    assert_eq!(last.matches("the winding resistance").count(), 1, "each number once: {last}");
 
     let (_soft, path) = build(&on("0.4 kPa"));
     let err = ends_with(1, &["walk-round", text(&path)]);
@@ -238,6 +241,22 @@ fn a_walk_round_says_what_cannot_be_checked() {
     let (_odd, path) = build("format = 1\n[machine]\nmass = \"6.4 parsecs\"\n");
     let err = ends_with(1, &["walk-round", text(&path)]);
     assert!(err.contains("1 entry of the build cannot be read"), "{err}");
+}
+
+#[test]
+fn the_demonstration_crawlers_give_every_number_a_limit_asks_for() {
+    let holds = ends_with(0, &["walk-round", "sandpiper"]);
+    assert!(!holds.contains("not known"), "{holds}");
+    let err = ends_with(1, &["walk-round", "bullock"]);
+    assert!(err.contains("2 limits fail"), "{err}");
+    let limits = json(&["walk-round", "bullock", "--json"]);
+    let limits = limits["limits"].as_array().unwrap();
+    let of = |verdict: &str| -> Vec<&str> {
+        let such = limits.iter().filter(|limit| limit["verdict"] == verdict);
+        such.filter_map(|limit| limit["limit"].as_str()).collect()
+    };
+    assert_eq!(of("gives"), ["label-margin", "low-end-margin"]);
+    assert!(of("not known").is_empty() && of("invalid").is_empty());
 }
 
 #[test]
