@@ -255,13 +255,32 @@ impl Placer<'_> {
         self.put_best(candidates, &plot);
     }
 
-    /// The text, or as much of it as fits, with an ellipsis.
+    /// The text, or as much of it as fits, with an ellipsis. A number at the end, or the unit after
+    /// a comma, stays whole where it can: the words before it give way.
     fn shortened(&self, text: &str, room: f32) -> String {
         let most = (room / (CHARACTER * self.size())).floor().max(0.0) as usize;
         if text.chars().count() <= most {
             return text.to_owned();
         }
-        let kept: String = text.chars().take(most.saturating_sub(1)).collect();
-        format!("{}…", kept.trim_end())
+        let tail = tail(text);
+        let (tail, left) = match most.checked_sub(tail.chars().count() + 1) {
+            Some(left) if left >= SHORTEST => (tail, left),
+            _ => ("", most.saturating_sub(1)),
+        };
+        let kept: String = text.chars().take(left).collect();
+        format!("{}…{tail}", kept.trim_end())
     }
+}
+
+/// The fewest characters worth keeping before a number.
+const SHORTEST: usize = 4;
+
+/// The part of a label that says the number, or the unit of an axis; empty when it has neither.
+fn tail(text: &str) -> &str {
+    let numeral = |c: char| c.is_ascii_digit() || c == '−';
+    let number = text
+        .match_indices(' ')
+        .filter_map(|(at, _)| text.get(at..))
+        .find(|rest| rest.trim_start().starts_with(numeral));
+    number.or_else(|| text.rfind(',').and_then(|at| text.get(at..))).unwrap_or_default()
 }

@@ -9,7 +9,11 @@ use crate::app::page::{Message, Page};
 use crate::app::theme::{self, UNIT, size};
 use crate::lesson::{Alignment, Span};
 
-/// Rows under a header, columns as wide as their words ask for.
+/// Columns from which on the gaps between them are narrow.
+const MANY: usize = 5;
+
+/// Rows under a header, columns as wide as their cells ask for. A header asks for its longest word
+/// alone: it may take two lines where a figure may not.
 pub fn table<'a>(
     alignments: &'a [Alignment],
     header: &'a [Vec<Span>],
@@ -18,11 +22,14 @@ pub fn table<'a>(
 ) -> Element<'a, Message> {
     let portions: Vec<u16> = (0..header.len())
         .map(|place| {
-            let cells = rows.iter().filter_map(|row| row.get(place)).chain(header.get(place));
-            let longest = cells.map(|cell| plain(cell).chars().count()).max().unwrap_or(1);
-            longest.clamp(8, 40) as u16
+            let cells = rows.iter().filter_map(|row| row.get(place));
+            let cell = cells.map(|cell| plain(cell).chars().count()).max().unwrap_or(1);
+            let words = header.get(place).map(|cell| plain(cell)).unwrap_or_default();
+            let word = words.split(' ').map(|word| word.chars().count()).max().unwrap_or(1);
+            cell.max(word).clamp(8, 40) as u16
         })
         .collect();
+    let gap = if header.len() < MANY { 2.0 * UNIT } else { UNIT };
     let line = |cells: &'a [Vec<Span>]| -> Element<'a, Message> {
         let cells = cells.iter().enumerate().map(|(place, cell)| {
             let alignment = alignments.get(place).copied().unwrap_or_default();
@@ -35,7 +42,7 @@ pub fn table<'a>(
                 })
                 .into()
         });
-        container(Row::with_children(cells).spacing(2.0 * UNIT).width(Fill))
+        container(Row::with_children(cells).spacing(gap).width(Fill))
             .padding([UNIT / 2.0, UNIT])
             .into()
     };
