@@ -9,6 +9,7 @@ use heftwise::quantity::catalogue::impact::{DROP_HEIGHT, IMPACT_SPEED};
 use heftwise::quantity::catalogue::machine::MASS;
 use heftwise::quantity::catalogue::pressure::GROUND_PRESSURE;
 use heftwise::quantity::catalogue::running_gear::{CONTACT_LENGTH, TRACK_WIDTH};
+use heftwise::quantity::catalogue::traction::SINKAGE;
 use heftwise::quantity::{AnyId, UnitSet};
 use heftwise::sheet::Edit;
 
@@ -49,8 +50,15 @@ fn a_number_changed_in_a_lesson_moves_what_hangs_on_it_and_can_be_undone() {
     let moved = moved.expect("the pressure is said to have moved");
     assert_eq!((moved.before, moved.after), (Some(old), Some(pressure(&rig))));
     assert!(
-        rig.says("830 Pa →") && rig.texts().iter().any(|text| text == "415 Pa"),
-        "{:?}",
+        rig.says("was 830 Pa") && rig.texts().iter().any(|text| text == "415"),
+        "beside the answer: {:?}",
+        rig.texts()
+    );
+    let sinkage = rig.app.desk.moved.iter().find(|m| m.id == SINKAGE.any()).expect("it sinks less");
+    assert!(sinkage.after < sinkage.before);
+    assert!(
+        rig.says("Sinkage (mean)") && rig.says("3.26 mm →"),
+        "what else moved: {:?}",
         rig.texts()
     );
 
