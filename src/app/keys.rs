@@ -30,7 +30,7 @@ pub fn message(event: &Event, question: Option<&Question>) -> Option<Message> {
         return Some(Message::QuestionClosed);
     }
     if question.is_some() {
-        return scroll(key, *modifiers);
+        return None;
     }
     if modifiers.command() {
         return command(key, *physical_key, *modifiers);
@@ -41,14 +41,6 @@ pub fn message(event: &Event, question: Option<&Question>) -> Option<Message> {
         (Named::ArrowRight, true) => Some(Message::Turn { back: false }),
         (Named::F6, _) => Some(Message::FocusPage),
         (Named::F1, _) => Some(Message::KeysTurned),
-        _ => scroll(key, *modifiers),
-    }
-}
-
-/// The keys that move a page, or the sheet over it.
-fn scroll(key: &Key, modifiers: Modifiers) -> Option<Message> {
-    let Key::Named(named) = key else { return None };
-    match (named, modifiers.alt()) {
         (Named::PageDown, false) => Some(Message::Scroll(Scroll::Pages(1))),
         (Named::PageUp, false) => Some(Message::Scroll(Scroll::Pages(-1))),
         (Named::Space, false) => {

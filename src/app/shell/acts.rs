@@ -15,7 +15,7 @@ use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, contents};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
-use crate::app::{files, keys, question};
+use crate::app::{files, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
 use crate::sheet::file::{self, SaveError, Stamp, autosave};
@@ -421,18 +421,20 @@ impl App {
     }
 
     pub(super) fn scroll(&mut self, how: keys::Scroll) -> Task<Message> {
-        let page = if self.question.is_some() { question::SHEET } else { reading::PAGE };
+        let page = Id::new(reading::PAGE);
         let by = |y| {
             let offset = scrollable::AbsoluteOffset { x: 0.0, y };
-            operate(scrollable::scroll_by(Id::new(page), offset))
+            operate(scrollable::scroll_by(page.clone(), offset))
         };
         match how {
             keys::Scroll::Lines(lines) => by(f32::from(lines) * 60.0),
             keys::Scroll::Pages(pages) => {
                 by(f32::from(pages) * (self.size().height * 0.75).max(120.0))
             }
-            keys::Scroll::Top => operation::snap_to(page, operation::RelativeOffset::START),
-            keys::Scroll::End => operation::snap_to(page, operation::RelativeOffset::END),
+            keys::Scroll::Top => {
+                operation::snap_to(reading::PAGE, operation::RelativeOffset::START)
+            }
+            keys::Scroll::End => operation::snap_to(reading::PAGE, operation::RelativeOffset::END),
         }
     }
 
