@@ -140,7 +140,7 @@ fn alert<'a>(kind: AlertKind, inner: &'a [Block], page: Page<'a>) -> Element<'a,
 fn figure<'a>(file: &str, alt: &'a str, page: Page<'a>) -> Element<'a, Message> {
     let shown = match page.marks.pictures.get(file) {
         Some(found) => picture::show(found, page.dark),
-        None => text(format!("The picture {file} is not in the lesson's folder.")).into(),
+        None => text(format!("The picture {file} is not in the lesson’s folder.")).into(),
     };
     column![shown, text(alt).size(size::SMALL).style(theme::soft).width(Fill)]
         .spacing(UNIT)

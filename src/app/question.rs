@@ -3,8 +3,8 @@
 
 use std::path::PathBuf;
 
-use iced::widget::{Column, column, container, opaque, row, stack, text, text_input};
-use iced::{Background, Color, Element, Fill};
+use iced::widget::{Column, column, container, opaque, row, scrollable, stack, text, text_input};
+use iced::{Background, Center, Color, Element, Fill};
 
 use crate::app::files::Purpose;
 use crate::app::shell::Message;
@@ -70,10 +70,17 @@ pub const KEYS: &[(&str, &str)] = &[
     ("F1", "this sheet; Esc puts it away"),
 ];
 
+/// What a question scrolls in, in a window too low for all of it.
+pub const SHEET: &str = "question";
+
 /// The page with a card over it.
 pub fn over<'a>(page: Element<'a, Message>, question: &'a Question) -> Element<'a, Message> {
+    let sheet = scrollable(container(card(question)).padding([0.0, 2.0 * UNIT]))
+        .id(SHEET)
+        .direction(theme::bar())
+        .style(theme::scroll);
     let veil =
-        container(container(card(question)).style(theme::block).padding(3.0 * UNIT).max_width(520))
+        container(container(sheet).style(theme::block).padding([3.0 * UNIT, UNIT]).max_width(520))
             .center(Fill)
             .padding(2.0 * UNIT)
             .style(|_| container::Style {
@@ -96,7 +103,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
         ),
         Question::ChangedOnDisk { unsaved: false } => ask(
             "The file has changed",
-            "Another program has changed this build's file since it was read here.".to_owned(),
+            "Another program has changed this build’s file since it was read here.".to_owned(),
             vec![
                 ("Read it again", Kind::Main, Message::Reread),
                 ("Keep what is here", Kind::Plain, Message::QuestionClosed),
@@ -104,7 +111,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
         ),
         Question::ChangedOnDisk { unsaved: true } => ask(
             "The file has changed",
-            "Another program has changed this build's file since it was read here. Nothing has \
+            "Another program has changed this build’s file since it was read here. Nothing has \
              been written."
                 .to_owned(),
             vec![
@@ -199,18 +206,22 @@ fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
 fn keys<'a>() -> Element<'a, Message> {
     let lines = KEYS.iter().map(|(keys, does)| {
         row![
-            text(*keys).size(size::LABEL).font(SEMIBOLD).width(iced::Length::FillPortion(3)),
-            text(*does).size(size::LABEL).width(iced::Length::FillPortion(4)),
+            text(*keys).size(size::LABEL).font(SEMIBOLD).width(200),
+            text(*does).size(size::LABEL).width(250),
         ]
         .spacing(UNIT)
+        .wrap()
         .into()
     });
     column![
-        text("Keys").size(size::MINOR).font(SEMIBOLD),
+        row![
+            text("Keys").size(size::MINOR).font(SEMIBOLD).width(Fill),
+            pressable(Kind::Main, text("Close").size(size::LABEL))
+                .id("answer:0")
+                .on_press(Message::QuestionClosed),
+        ]
+        .align_y(Center),
         Column::with_children(lines).spacing(UNIT),
-        pressable(Kind::Main, text("Close").size(size::LABEL))
-            .id("answer:0")
-            .on_press(Message::QuestionClosed),
     ]
     .spacing(2.0 * UNIT)
     .into()

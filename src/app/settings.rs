@@ -75,6 +75,11 @@ impl Default for Settings {
 }
 
 impl Settings {
+    /// The width of the window as the text has it: large text makes it narrow.
+    pub fn room(&self) -> f32 {
+        self.window.0 * 100.0 / f32::from(self.text_size.max(1))
+    }
+
     /// Reads the settings; what cannot be read takes its usual value.
     pub fn load(folder: &Path) -> Self {
         let text = fs::read_to_string(folder.join(FILE)).unwrap_or_default();

@@ -28,7 +28,7 @@ pub fn view<'a>(
         text(
             "Each limit, what gives first at the top. A margin is what holds over what is asked: \
              under 1 it gives. These checks cover the lessons there are; they do not replace a \
-             maker's manual, local rules or a test with your own eyes on it."
+             maker’s manual, local rules or a test with your own eyes on it."
         )
         .size(size::BODY)
         .line_height(theme::LEADING)

@@ -98,14 +98,17 @@ pub fn full<'a>(
     };
     let (words, style) = hint(place, entry, desk, settings);
     column![
-        row![
-            heading(entry),
-            input(place, entry, desk, settings).width(Length::Fixed(150.0)),
-            stepper("−", false),
-            stepper("+", true),
-        ]
-        .spacing(UNIT)
-        .align_y(Center),
+        headed(
+            entry,
+            settings,
+            row![
+                input(place, entry, desk, settings).width(Length::Fixed(width(settings, 150.0))),
+                stepper("−", false),
+                stepper("+", true),
+            ]
+            .spacing(UNIT)
+            .align_y(Center),
+        ),
         slide(entry, desk, &event),
         ready_made(entry, &event),
         note(words, style),
@@ -124,9 +127,11 @@ pub fn compact<'a>(
     let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
     let (words, style) = hint(place, entry, desk, settings);
     column![
-        row![heading(entry), input(place, entry, desk, settings).width(Length::Fixed(132.0))]
-            .spacing(UNIT)
-            .align_y(Center),
+        headed(
+            entry,
+            settings,
+            input(place, entry, desk, settings).width(Length::Fixed(width(settings, 132.0))),
+        ),
         (!words.is_empty()).then(|| note(words, style)),
     ]
     .spacing(2)
@@ -169,6 +174,27 @@ fn short(label: &str) -> &str {
 fn event(place: &str, id: AnyId) -> impl Fn(Act) -> Event + Clone + 'static {
     let place = place.to_owned();
     move |act| Event { place: place.clone(), id, act }
+}
+
+/// Below this width of the window the name of a number stands above its field.
+const TIGHT: f32 = 320.0;
+
+/// How wide a field may be.
+fn width(settings: &Settings, usual: f32) -> f32 {
+    if settings.room() < TIGHT { usual.min(92.0) } else { usual }
+}
+
+/// The name of a number and its field, beside each other where there is room.
+fn headed<'a>(
+    entry: &'static Entry,
+    settings: &Settings,
+    field: impl Into<Element<'a, Event>>,
+) -> Element<'a, Event> {
+    if settings.room() < TIGHT {
+        column![heading(entry), field.into()].spacing(UNIT / 2.0).into()
+    } else {
+        row![heading(entry), field.into()].spacing(UNIT).align_y(Center).into()
+    }
 }
 
 fn heading<'a>(entry: &'static Entry) -> Element<'a, Event> {
