@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use uom::si::f64::{AngularVelocity, Force, Length, Power, Ratio, Torque, Velocity};
 
-use crate::physics::si;
+use crate::physics::{Impossible, si};
 
 /// Three stages in a row, ratios or efficiencies, `G = g₁ g₂ g₃`.
 ///
@@ -43,6 +43,14 @@ pub fn motor_torque(
 ) -> Torque {
     let turns = ratio.value * efficiency.value * motors.value;
     si(push.value * distance.value / (2.0 * PI * turns))
+}
+
+/// The most push over the push needed.
+///
+/// # Errors
+/// [`Impossible::NothingAsked`] where nothing holds the machine back, or the slope pushes it on.
+pub fn push_margin(most: Force, needed: Force) -> Result<Ratio, Impossible> {
+    if needed.value <= 0.0 { Err(Impossible::NothingAsked) } else { Ok(most / needed) }
 }
 
 /// Push of a motor torque at the ground, `F = T 2π G η n / s`; grip is another matter.

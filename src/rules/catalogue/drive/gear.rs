@@ -93,11 +93,11 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("For seconds, battery warm and full.")
             .source(BALANCE)
             .cautions(GRIP),
-        Rule::new(PUSH_MARGIN, (PEAK_PUSH, DRIVING_RESISTANCE), super::super::common::over)
+        Rule::new(PUSH_MARGIN, (PEAK_PUSH, DRIVING_RESISTANCE), gear::push_margin)
             .title("The most push over the push needed")
             .formula(r"\q{push-margin} = \dfrac{\q{peak-push}}{\q{driving-resistance}}")
             .assumes(&["The peak lasts seconds; for long pulls heat decides, not this."])
-            .holds("Any steady push.")
+            .holds("Any steady push; downhill, where the slope pushes, there is none to state.")
             .source("The definition of a margin; common practice, no published source"),
         Rule::new(PUSH_POWER, (DRIVING_RESISTANCE, LOADED_SPEED), gear::push_power)
             .title("Push times speed")
