@@ -342,7 +342,9 @@ fn nothing_asked(limit: &Limit, outcome: &Outcome) -> bool {
         _ => si(STEER_ANGLE.any()) == Some(0.0),
     };
     let level = si(limit.demand) == Some(0.0) && si(limit.capacity).is_some();
-    level || (limit.margin == TURN_MARGIN.any() && straight)
+    let pushed_on = limit.margin == PUSH_MARGIN.any()
+        && si(limit.demand).is_some_and(|resistance| resistance < 0.0);
+    level || pushed_on || (limit.margin == TURN_MARGIN.any() && straight)
 }
 
 fn judge(

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use uom::si::f64::{AngularVelocity, Force, Length, Power, Ratio, Torque, Velocity};
 
-use crate::physics::si;
+use crate::physics::{Impossible, si};
 
 /// Three stages in a row, ratios or efficiencies, `G = g₁ g₂ g₃`.
 ///
@@ -33,6 +33,8 @@ pub fn ground_speed(motor: AngularVelocity, ratio: Ratio, distance: Length) -> V
 
 /// Torque each motor must give for a push, `T = F s / (2π G η n)`.
 ///
+/// Where the slope pushes (`F < 0`) the motors brake, and the gears' loss helps them:
+/// `T = F s η / (2π G n)`.
 /// Source: power balance over the gears; any textbook of machine elements.
 pub fn motor_torque(
     push: Force,
@@ -41,8 +43,16 @@ pub fn motor_torque(
     efficiency: Ratio,
     motors: Ratio,
 ) -> Torque {
-    let turns = ratio.value * efficiency.value * motors.value;
-    si(push.value * distance.value / (2.0 * PI * turns))
+    let loss = if push.value < 0.0 { efficiency.value } else { 1.0 / efficiency.value };
+    si(push.value * distance.value * loss / (2.0 * PI * ratio.value * motors.value))
+}
+
+/// The most push over the push needed.
+///
+/// # Errors
+/// [`Impossible::NothingAsked`] where nothing holds the machine back, or the slope pushes it on.
+pub fn push_margin(most: Force, needed: Force) -> Result<Ratio, Impossible> {
+    if needed.value <= 0.0 { Err(Impossible::NothingAsked) } else { Ok(most / needed) }
 }
 
 /// Push of a motor torque at the ground, `F = T 2π G η n / s`; grip is another matter.

@@ -2,7 +2,7 @@
 
 use uom::si::f64::{Energy, Force, Length, Power, Ratio, Time, Velocity};
 
-/// Energy from the battery for each metre, `e = R / η + P₀ / v`.
+/// Energy from the battery for each metre, `e = max(0, R) / η + P₀ / v`: a slope that pushes gives nothing back.
 ///
 /// Resistance in newtons, overall efficiency above 0 to 1, idle power in watts, speed in metres per
 /// second above zero, steady. A joule per metre is a newton.
@@ -13,7 +13,8 @@ pub fn energy_per_distance(
     idle: Power,
     speed: Velocity,
 ) -> Force {
-    resistance / efficiency + idle / speed
+    let held_back = if resistance.value > 0.0 { resistance } else { Force::default() };
+    held_back / efficiency + idle / speed
 }
 
 /// The part of the battery's energy that may be used.

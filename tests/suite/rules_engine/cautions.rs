@@ -1,7 +1,10 @@
 //! Each caution speaks when it applies, and is silent otherwise.
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{impact::*, machine::*, pressure::*, running_gear::*};
+use heftwise::quantity::catalogue::{
+    drive::*, electrics::*, impact::*, machine::*, motion::*, pressure::*, running_gear::*,
+    whole::*,
+};
 
 use super::{cautions, crawler_with, values};
 
@@ -105,4 +108,37 @@ fn largest_mass_on_tyres_is_a_guess() {
     let on_tyres = values(&[&cart(1.0), &block[..]].concat());
     assert!(cautions(&on_tyres, LARGEST_MASS_MEAN).contains("first guess"));
     assert_eq!(cautions(&crawler_with(&[]), LARGEST_MASS_MEAN), "");
+}
+
+#[test]
+fn what_else_hangs_on_the_battery_counts_once() {
+    let both = [
+        (DRIVING_SPEED.any(), 1.0),
+        (DRIVING_RESISTANCE.any(), 18.0),
+        (AUXILIARY_CURRENT.any(), 0.5),
+        (IDLE_POWER.any(), 6.0),
+    ];
+    let said = "counts it again";
+    speaks(
+        ENERGY_PER_DISTANCE.any(),
+        said,
+        &both,
+        &[&both[..], &[(IDLE_POWER.any(), 0.0)]].concat(),
+    );
+    let once = [&both[..], &[(AUXILIARY_CURRENT.any(), 0.0)]].concat();
+    speaks(ENERGY_PER_DISTANCE.any(), said, &both, &once);
+    let told = [&both[..], &[(DRIVE_EFFICIENCY.any(), 0.5)]].concat();
+    speaks(ENERGY_PER_DISTANCE.any(), said, &both, &told);
+}
+
+/// By hand: nothing is gained back downhill, so 5 W at 1 m/s is 5 J for each metre.
+#[test]
+fn a_slope_that_pushes_charges_no_battery() {
+    let downhill = crawler_with(&[
+        (DRIVING_RESISTANCE.any(), -20.0),
+        (DRIVE_EFFICIENCY.any(), 0.5),
+        (IDLE_POWER.any(), 5.0),
+        (DRIVING_SPEED.any(), 1.0),
+    ]);
+    assert_eq!(downhill.si(ENERGY_PER_DISTANCE), Some(5.0));
 }

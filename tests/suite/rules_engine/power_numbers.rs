@@ -17,6 +17,23 @@ fn near(found: Option<f64>, wanted: f64, within: f64) {
     assert!((found - wanted).abs() <= within * wanted.abs(), "{found} is not {wanted}");
 }
 
+/// By hand: 20 N over 0.3 m a turn, 10 : 1 with 0.8, two motors. Braking, 6 · 0.8 / (40 π) N·m.
+#[test]
+fn the_loss_of_the_gears_helps_to_brake() {
+    let torque = |resistance: f64| {
+        geared(&[
+            (DRIVING_RESISTANCE.any(), resistance),
+            (DISTANCE_PER_TURN.any(), 0.3),
+            (GEAR_RATIO.any(), 10.0),
+            (GEAR_EFFICIENCY.any(), 0.8),
+            (MOTOR_COUNT.any(), 2.0),
+        ])
+        .si(MOTOR_TORQUE)
+    };
+    near(torque(20.0), 6.0 / 0.8 / (40.0 * std::f64::consts::PI), 1e-12);
+    near(torque(-20.0), -6.0 * 0.8 / (40.0 * std::f64::consts::PI), 1e-12);
+}
+
 #[test]
 fn a_motor_that_cannot_turn_is_said_so() {
     let jammed = geared(&[(DRIVING_RESISTANCE.any(), 5000.0)]);

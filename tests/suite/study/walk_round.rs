@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use heftwise::quantity::catalogue::{
-    self, balance::*, ground::*, impact::*, machine::*, motion::*, pressure::*, structure::*,
-    turning::*,
+    self, balance::*, drive::*, ground::*, impact::*, machine::*, motion::*, pressure::*,
+    structure::*, turning::*,
 };
 use heftwise::rules::Givens;
 use heftwise::study::walk_round::{Finding, LIMITS, Verdict};
@@ -174,4 +174,15 @@ fn joints_and_beams_are_checked_too() {
     let across = of(ACROSS_MARGIN.any());
     assert!(across.sentence.contains("0.21 times"), "{}", across.sentence);
     assert!(matches!(of(SHEAR_MARGIN.any()).verdict, Verdict::NotKnown(_)));
+}
+
+/// Downhill the slope pushes: a negative resistance asks nothing of the motors.
+#[test]
+fn motors_do_not_stall_downhill() {
+    let mut givens = sandpiper();
+    givens.set(PEAK_PUSH, 100.0);
+    givens.set(DRIVING_RESISTANCE, -20.0);
+    let findings = findings(givens);
+    let push = findings.iter().find(|f| f.limit.margin == PUSH_MARGIN.any()).unwrap();
+    assert_eq!((&push.verdict, push.margin), (&Verdict::Holds, None), "{}", push.sentence);
 }

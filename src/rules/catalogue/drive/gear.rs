@@ -75,8 +75,8 @@ pub(super) fn rules() -> Vec<Rule> {
             gear::motor_torque,
         )
         .title("The push, through the gears, back to the shaft")
-        .formula(r"\q{motor-torque} = \dfrac{\q{driving-resistance} \cdot \q{distance-per-turn}}{2 \pi \cdot \q{gear-ratio} \cdot \q{gear-efficiency} \cdot \q{motor-count}}")
-        .assumes(&["A steady speed, and the motors share the push evenly; in a turn one works far harder."])
+        .formula(r"\q{motor-torque} = \begin{cases} \dfrac{\q{driving-resistance} \cdot \q{distance-per-turn}}{2 \pi \cdot \q{gear-ratio} \cdot \q{gear-efficiency} \cdot \q{motor-count}} & \text{if } \q{driving-resistance} \ge 0 \\ \dfrac{\q{driving-resistance} \cdot \q{distance-per-turn} \cdot \q{gear-efficiency}}{2 \pi \cdot \q{gear-ratio} \cdot \q{motor-count}} & \text{else} \end{cases}")
+        .assumes(&["A steady speed, and the motors share the push evenly; in a turn one works far harder.", "Where the slope pushes, the motors brake and the gears' loss helps: times the efficiency, not over it."])
         .holds("A push that lasts; starts and jerks are peaks.")
         .source(BALANCE),
         push_rule(STALL_PUSH, STALL_TORQUE)
@@ -93,11 +93,11 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("For seconds, battery warm and full.")
             .source(BALANCE)
             .cautions(GRIP),
-        Rule::new(PUSH_MARGIN, (PEAK_PUSH, DRIVING_RESISTANCE), super::super::common::over)
+        Rule::new(PUSH_MARGIN, (PEAK_PUSH, DRIVING_RESISTANCE), gear::push_margin)
             .title("The most push over the push needed")
             .formula(r"\q{push-margin} = \dfrac{\q{peak-push}}{\q{driving-resistance}}")
             .assumes(&["The peak lasts seconds; for long pulls heat decides, not this."])
-            .holds("Any steady push.")
+            .holds("Any steady push; downhill, where the slope pushes, there is none to state.")
             .source("The definition of a margin; common practice, no published source"),
         Rule::new(PUSH_POWER, (DRIVING_RESISTANCE, LOADED_SPEED), gear::push_power)
             .title("Push times speed")
