@@ -64,6 +64,8 @@ pub enum Impossible {
     SlidesOn,
     /// Nothing is asked of the limit.
     NothingAsked,
+    /// The battery's own resistance takes all of its voltage.
+    PackCollapses,
     /// The machine goes straight on.
     StraightOn,
     /// The steering asks for a turn about a point under the machine or sideways.

@@ -86,6 +86,9 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::SlidesOn => {
             "The slope pulls as much as the ground holds back, so the machine never comes to rest."
         }
+        Impossible::PackCollapses => {
+            "The battery cannot give this current: its own resistance would take all of its voltage."
+        }
         Impossible::NothingAsked => "Nothing is asked of this limit, so there is no margin to state.",
         Impossible::StraightOn => "The machine goes straight on, so there is no turn.",
         Impossible::NoTurnThere => {

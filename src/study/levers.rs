@@ -118,7 +118,7 @@ impl Levers {
         }
         if let Some((lever, share)) = self.most_doubted() {
             words.push_str(&format!(
-                " {:.0} % of the doubt comes from how sure you are of the {}.",
+                " {:.0} % of the doubt comes from the {}.",
                 share * 100.0,
                 label(lever.id)
             ));

@@ -257,7 +257,10 @@ fn what_is_lacking_is_named_and_not_drawn() {
     assert_eq!(barrow.lacking_in_words(true), None);
     assert_eq!(barrow.lacking_in_words(false).unwrap(), "To draw the rest, give the gauge.");
     // Four wheels stand nowhere until the wheelbase is known.
-    let (cart, _) = demo_of("dune-cart");
+    let (cart, _) = sketch_of(
+        "format = 1\nname = \"Cart\"\n[machine]\nmass = \"20 kg\"\n[running-gear]\n\
+         wheel-count = \"4\"\nwheel-diameter = \"300 mm\"\nwheel-width = \"80 mm\"\n",
+    );
     assert!(cart.bearers.is_empty());
     assert!(cart.lacking_in_words(true).unwrap().contains("wheelbase"));
 }

@@ -43,6 +43,19 @@ pub fn resistance_from_two_loads(
     (voltage_1 - voltage_2) / (current_2 - current_1)
 }
 
+/// Voltage left at the terminals, `V = V_0 − ΔV`.
+///
+/// # Errors
+/// [`Impossible::PackCollapses`] when the drop takes all of the voltage: such a current cannot flow.
+/// Source: OpenStax, University Physics Volume 2, section 10.1 Electromotive Force.
+pub fn left(
+    open: ElectricPotential,
+    drop: ElectricPotential,
+) -> Result<ElectricPotential, Impossible> {
+    let left = open - drop;
+    if left.value > 0.0 { Ok(left) } else { Err(Impossible::PackCollapses) }
+}
+
 /// Voltage a load takes away, `ΔV = I R`.
 ///
 /// Source: OpenStax, College Physics 2e, section 21.2 Electromotive Force: Terminal Voltage.

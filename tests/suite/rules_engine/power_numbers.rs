@@ -2,7 +2,7 @@
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*, motion::DRIVING_RESISTANCE};
-use heftwise::rules::Values;
+use heftwise::rules::{Value, Values};
 
 use super::power::CELSIUS;
 use super::{cautions, crawler_with, lacks, values, words};
@@ -146,4 +146,20 @@ fn limits_that_are_passed_are_said_beside_their_margin() {
         cautions(&values(&given), LABEL_MARGIN)
     };
     assert!(label(41.0).contains("label") && !label(39.0).contains("label"));
+}
+
+/// A run time below zero, or volts below zero, must never be shown.
+#[test]
+fn a_pack_that_cannot_give_the_current_says_so() {
+    let pack = values(&[
+        (USABLE_ENERGY.any(), 360_000.0),
+        (BATTERY_VOLTAGE.any(), 7.0),
+        (BATTERY_RESISTANCE.any(), 0.1),
+        (BATTERY_CURRENT.any(), 90.0),
+        (PEAK_BATTERY_CURRENT.any(), 120.0),
+    ]);
+    for id in [BATTERY_LOADED_VOLTAGE.any(), BATTERY_POWER.any(), RUN_TIME.any()] {
+        let Value::Invalid(words) = pack.of(id) else { panic!("{id} is {:?}", pack.of(id)) };
+        assert!(words.contains("cannot give this current"), "{id}: {words}");
+    }
 }

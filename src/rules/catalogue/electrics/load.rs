@@ -2,12 +2,13 @@
 
 use super::super::common::{always, exceeds, over};
 use super::battery::CELLS;
+use crate::physics::Impossible;
 use crate::physics::drive::motor;
 use crate::physics::electrics::battery;
 use crate::quantity::catalogue::drive::{MOTOR_COUNT, MOTOR_CURRENT, PEAK_MOTOR_CURRENT, THROTTLE};
 use crate::quantity::catalogue::electrics::*;
 use crate::quantity::catalogue::heat::WORK_TIME;
-use crate::quantity::{Current, Ratio, Time};
+use crate::quantity::{Current, Ratio, Resistance, Time, Voltage};
 use crate::rules::{Caution, Rule};
 
 const MEAN: &[&str] = &["A steady push: the mean over bumps and starts, which are peaks above it."];
@@ -45,7 +46,7 @@ fn steady() -> Vec<Rule> {
             .assumes(MEAN)
             .holds("A warm pack; see the lowest voltage for the worst.")
             .source(CELLS),
-        Rule::new(BATTERY_LOADED_VOLTAGE, (BATTERY_VOLTAGE, BATTERY_SAG), left)
+        Rule::new(BATTERY_LOADED_VOLTAGE, (BATTERY_VOLTAGE, BATTERY_SAG), battery::left)
             .title("What is left at the terminals")
             .formula(r"\q{battery-loaded-voltage} = \q{battery-voltage} - \q{battery-sag}")
             .assumes(MEAN)
@@ -87,7 +88,7 @@ fn worst() -> Vec<Rule> {
         Rule::new(
             LOWEST_VOLTAGE,
             (BATTERY_VOLTAGE, PEAK_BATTERY_CURRENT, COLD_SUPPLY_RESISTANCE),
-            motor::back_emf,
+            lowest,
         )
         .title("The peak out of a cold pack")
         .formula(r"\q{lowest-voltage} = \q{battery-voltage} - \q{peak-battery-current} \cdot \q{cold-supply-resistance}")
@@ -158,11 +159,8 @@ fn peak_drawn(motor: Current, motors: Ratio, rest: Current) -> Current {
     motor * motors + rest
 }
 
-fn left(
-    battery: crate::quantity::Voltage,
-    sag: crate::quantity::Voltage,
-) -> crate::quantity::Voltage {
-    battery - sag
+fn lowest(battery: Voltage, peak: Current, resistance: Resistance) -> Result<Voltage, Impossible> {
+    battery::left(battery, battery::sag(peak, resistance))
 }
 
 fn cold_time(warm: Time, share: Ratio) -> Time {
