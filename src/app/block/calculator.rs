@@ -34,14 +34,14 @@ pub fn view<'a>(calculator: &'a Calculator, line: usize, page: Page<'a>) -> Elem
     )
 }
 
-/// The way back to the saved build, while a number of this calculator differs from it.
-fn put_back<'a>(calculator: &'a Calculator, page: Page<'a>) -> Option<Element<'a, Message>> {
+/// The way back to the saved build; it can be pressed while a number of this calculator differs
+/// from it, and keeps its place meanwhile so that nothing below it moves.
+fn put_back<'a>(calculator: &'a Calculator, page: Page<'a>) -> Element<'a, Message> {
     let ids: Vec<AnyId> = calculator.change.iter().chain(&calculator.find).copied().collect();
-    page.desk.has_way_back(&ids).then(|| {
-        pressable(Kind::Plain, text("Reset to my build").size(size::LABEL))
-            .on_press(Message::PutBack(ids))
-            .into()
-    })
+    let differs = page.desk.has_way_back(&ids);
+    pressable(Kind::Plain, text("Reset to my build").size(size::LABEL))
+        .on_press_maybe(differs.then_some(Message::PutBack(ids)))
+        .into()
 }
 
 fn frozen<'a>(id: AnyId, page: Page<'a>) -> Option<Element<'a, Message>> {
