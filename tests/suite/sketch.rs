@@ -252,8 +252,11 @@ fn what_is_lacking_is_named_and_not_drawn() {
     let words = nothing.lacking_in_words(true).unwrap();
     assert!(words.contains("number of tracks, wheels or skis"), "{words}");
     assert!(words.contains("mass"), "{words}");
-    // The peat barrow has no parts, so nothing says how far apart its tracks are.
-    let (barrow, _) = demo_of("peat-barrow");
+    // Without parts and gauge, nothing says how far apart the tracks are.
+    let (barrow, _) = sketch_of(
+        "format = 1\nname = \"Barrow\"\n[machine]\nmass = \"210 kg\"\ncg-height = \"300 mm\"\n\
+         [running-gear]\ntrack-count = \"2\"\ntrack-width = \"200 mm\"\ncontact-length = \"800 mm\"\n",
+    );
     assert_eq!(barrow.lacking_in_words(true), None);
     assert_eq!(barrow.lacking_in_words(false).unwrap(), "To draw the rest, give the gauge.");
     // Four wheels stand nowhere until the wheelbase is known.

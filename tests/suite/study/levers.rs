@@ -96,10 +96,7 @@ fn the_doubt_is_shared_out() {
     assert_eq!(most.id, CONTACT_LENGTH.any());
     approx::assert_relative_eq!(of_it, share, max_relative = 5e-3);
     let says = levers.sentence(&Units::default());
-    assert!(
-        says.contains("72 % of the doubt comes from how sure you are of the contact length."),
-        "{says}"
-    );
+    assert!(says.contains("72 % of the doubt comes from the contact length."), "{says}");
 }
 
 #[test]
