@@ -40,6 +40,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         "b",
         "How wide one track is where it presses on the ground.",
     )
+    .units(&[], &["in"])
     .above_zero()
     .usual(0.01, 0.5),
     Entry::given(
@@ -49,6 +50,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         "L",
         "How long the flat of one track is where it presses on the ground: not the whole belt.",
     )
+    .units(&[], &["in"])
     .above_zero()
     .usual(0.05, 2.0),
     Entry::given(
@@ -68,6 +70,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         "D",
         "How tall one wheel is, unloaded, over the tread.",
     )
+    .units(&[], &["in"])
     .above_zero()
     .usual(0.04, 1.2),
     Entry::given(
@@ -77,6 +80,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         "b_w",
         "How wide one wheel presses on the ground.",
     )
+    .units(&[], &["in"])
     .above_zero()
     .usual(0.01, 0.5),
     Entry::given(
@@ -127,6 +131,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         "L_s",
         "How long the flat of one ski is where it presses on the ground.",
     )
+    .units(&[], &["in"])
     .above_zero()
     .usual(0.05, 1.5),
     Entry::given(
@@ -136,6 +141,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         "b_s",
         "How wide one ski is where it presses on the ground.",
     )
+    .units(&[], &["in"])
     .above_zero()
     .usual(0.01, 0.3),
     Entry::found(
