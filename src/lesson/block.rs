@@ -8,7 +8,7 @@ mod ledger;
 mod levers;
 mod measure;
 mod number;
-mod prose;
+pub(super) mod prose;
 mod side_by_side;
 mod sketch;
 mod target;
@@ -31,64 +31,77 @@ use super::fields::{self, Fields};
 use super::place::{Fault, Origin, Report};
 
 /// How one live block is read.
-struct Grammar {
+pub(super) struct Grammar {
     /// The info string of its fence.
-    name: &'static str,
+    pub(super) name: &'static str,
     /// What it is called in messages.
     what: &'static str,
+    /// Its tables and the fields of each; its own table has no name.
+    pub(super) tables: &'static [(&'static str, &'static [&'static str])],
     /// Reads its body; nothing if it cannot be used, the reasons reported.
     read: fn(&Fields, &mut Report) -> Option<BlockKind>,
 }
 
-const GRAMMARS: &[Grammar] = &[
+/// Every live block of TOML.
+pub(super) const GRAMMARS: &[Grammar] = &[
     Grammar {
         name: "calculator",
         what: "a calculator",
+        tables: &[("", calculator::FIELDS)],
         read: |fields, report| calculator::read(fields, report).map(BlockKind::Calculator),
     },
     Grammar {
         name: "curve",
         what: "a curve",
+        tables: &[("", curve::FIELDS)],
         read: |fields, report| curve::read(fields, report).map(BlockKind::Curve),
     },
     Grammar {
         name: "guess",
         what: "a guess",
+        tables: guess::TABLES,
         read: |fields, report| guess::read(fields, report).map(BlockKind::Guess),
     },
     Grammar {
         name: "sketch",
         what: "a sketch",
+        tables: &[("", sketch::FIELDS)],
         read: |fields, report| sketch::read(fields, report).map(BlockKind::Sketch),
     },
     Grammar {
         name: "ledger",
         what: "a ledger",
+        tables: &[("", ledger::FIELDS)],
         read: |fields, report| ledger::read(fields, report).map(BlockKind::Ledger),
     },
     Grammar {
         name: "faded",
         what: "a faded example",
+        tables: &[("", faded::FIELDS), ("step", faded::STEP)],
         read: |fields, report| faded::read(fields, report).map(BlockKind::Faded),
     },
     Grammar {
         name: "measure",
         what: "a measure",
+        tables: &[("", measure::FIELDS)],
         read: |fields, report| measure::read(fields, report).map(BlockKind::Measure),
     },
     Grammar {
         name: "side-by-side",
         what: "a side by side",
+        tables: &[("", side_by_side::FIELDS)],
         read: |fields, report| side_by_side::read(fields, report).map(BlockKind::SideBySide),
     },
     Grammar {
         name: "target",
         what: "a target",
+        tables: &[("", target::FIELDS)],
         read: |fields, report| target::read(fields, report).map(BlockKind::Target),
     },
     Grammar {
         name: "levers",
         what: "a levers block",
+        tables: &[("", levers::FIELDS)],
         read: |fields, report| levers::read(fields, report).map(BlockKind::Levers),
     },
 ];

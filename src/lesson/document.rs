@@ -4,6 +4,7 @@
 use super::block::{
     self, Calculator, Curve, Deeper, Faded, Guess, Ledger, Levers, Measure, SideBySide, Sketch,
 };
+use super::claim::Claim;
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -33,6 +34,8 @@ pub struct Lesson {
     pub headings: Vec<Heading>,
     /// What it names outside itself, for checks that need the other files.
     pub mentions: Vec<Mention>,
+    /// What it says of the rules, for checks that run them.
+    pub claims: Vec<Claim>,
     /// Everything that is wrong with it, in the order of the file.
     pub problems: Vec<Problem>,
 }
@@ -63,6 +66,8 @@ pub enum MentionKind {
     Picture,
     /// A heading of its own.
     Heading,
+    /// A quantity: in a link or a live block.
+    Quantity,
 }
 
 /// A heading, for the table of contents.

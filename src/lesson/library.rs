@@ -6,9 +6,11 @@ mod source;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::appears::{self, Appearance};
 use super::document::{Lesson, MentionKind};
 use super::problem::Problem;
 use super::{parse, proof};
+use crate::quantity::AnyId;
 pub use shipped::Shipped;
 pub use source::{Folder, Memory, Source};
 
@@ -20,6 +22,7 @@ pub struct Library {
     /// What could not be read at all.
     pub problems: Vec<Problem>,
     pictures: BTreeMap<(String, String), Arc<[u8]>>,
+    appearances: BTreeMap<&'static str, Vec<Appearance>>,
 }
 
 impl Library {
@@ -51,7 +54,13 @@ impl Library {
         proof::hold_together(&mut read);
         library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
         library.lessons.sort_by(|a, b| (a.order, &a.title).cmp(&(b.order, &b.title)));
+        library.appearances = appears::index(&library.lessons);
         library
+    }
+
+    /// The parts of lessons in which a quantity appears, in the order of the lessons.
+    pub fn appearances(&self, id: AnyId) -> &[Appearance] {
+        self.appearances.get(id.name()).map_or(&[], Vec::as_slice)
     }
 
     /// The lesson of that id.

@@ -3,6 +3,7 @@
 mod definition;
 mod table;
 
+use std::collections::HashSet;
 use std::ops::Range;
 
 use pulldown_cmark::{BlockQuoteKind, CodeBlockKind, Event, Parser, Tag, TagEnd};
@@ -55,6 +56,8 @@ fn read_all(
         table: None,
         anchors: Anchors::default(),
         guesses: Anchors::default(),
+        footnotes: Vec::new(),
+        referred: HashSet::new(),
         headings: Vec::new(),
     };
     for (event, at) in parser {
@@ -62,6 +65,7 @@ fn read_all(
     }
     reader.end_leaf();
     reader.gap(text.len());
+    reader.check_footnotes();
     (reader.root.blocks, reader.headings)
 }
 
@@ -71,6 +75,13 @@ enum Container {
     List { start: Option<u64>, items: Vec<Vec<Block>> },
     Item,
     Footnote(String),
+}
+
+impl Container {
+    /// Whether it is a caution or a warning.
+    fn is_urgent(&self) -> bool {
+        matches!(self, Self::Quote(Some(AlertKind::Caution | AlertKind::Warning)))
+    }
 }
 
 struct Frame {
@@ -122,6 +133,10 @@ struct Reader<'r, 'a, 's> {
     table: Option<Table>,
     anchors: Anchors,
     guesses: Anchors,
+    /// Every footnote, with its place in the file.
+    footnotes: Vec<(String, usize)>,
+    /// The footnotes that a mark leads to.
+    referred: HashSet<String>,
     headings: Vec<Heading>,
 }
 
@@ -182,6 +197,7 @@ impl Reader<'_, '_, '_> {
             Tag::Item => self.open(Container::Item, at),
             Tag::FootnoteDefinition(name) => {
                 let label = self.from.text.get(at.clone()).and_then(|t| t.find("]:")).unwrap_or(0);
+                self.footnotes.push((name.to_string(), self.from.origin.file(at.start)));
                 self.open(Container::Footnote(name.to_string()), at.start + label + 2..at.end);
             }
             _ => {}
@@ -206,7 +222,29 @@ impl Reader<'_, '_, '_> {
         }
     }
 
+    /// Reports footnotes that no mark leads to, and those that share a name.
+    fn check_footnotes(&mut self) {
+        let mut known = HashSet::new();
+        for (name, at) in &self.footnotes {
+            if !self.referred.contains(name) {
+                let fault = Fault::new(
+                    format!("no mark leads to the footnote \"{name}\""),
+                    format!("[^{name}] in the text"),
+                );
+                self.report.flaw(*at, fault);
+            }
+            if !known.insert(name) {
+                let fault =
+                    Fault::new(format!("a second footnote \"{name}\""), "a name of its own");
+                self.report.flaw(*at, fault);
+            }
+        }
+    }
+
     fn inline(&mut self, event: Event, at: Range<usize>) {
+        if let Event::FootnoteReference(name) = &event {
+            self.referred.insert(name.to_string());
+        }
         if let Some(cell) = self.table.as_mut().and_then(Table::cell) {
             cell.take(event, at, self.from, self.report);
             return;
@@ -230,8 +268,11 @@ impl Reader<'_, '_, '_> {
     }
 
     fn end_leaf(&mut self) {
-        let Some(Leaf { line, heading, inline }) = self.leaf.take() else { return };
+        let Some(Leaf { line, heading, mut inline }) = self.leaf.take() else { return };
+        let prose = inline.take_prose(self.report);
         let Some(level) = heading else {
+            let urgent = self.frames.iter().any(|frame| frame.container.is_urgent());
+            self.report.prose(prose, urgent);
             for part in inline.into_parts() {
                 let kind = match part {
                     Part::Spans(spans) => BlockKind::Paragraph(spans),

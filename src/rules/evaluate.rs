@@ -72,6 +72,21 @@ fn reach(from: &[AnyId], step: impl Fn(usize) -> Vec<usize>) -> Vec<bool> {
     reached
 }
 
+/// Whether a number bears on an answer: the answer's rule needs it, or something found from it. A
+/// number bears on itself.
+pub fn bears_on(number: AnyId, answer: AnyId) -> bool {
+    let reached = reach(&[answer], |place| sources(quantities::all()[place].id));
+    quantities::index(number).is_some_and(|place| reached[place])
+}
+
+/// The quantities whose rules need a number, in the order of the catalogue.
+pub fn used_by(number: AnyId) -> impl Iterator<Item = AnyId> {
+    catalogue::all()
+        .iter()
+        .filter(move |rule| rule.needs.iter().any(|need| need.id == number))
+        .map(|rule| rule.finds)
+}
+
 /// The part of a pass that a change of some given numbers can reach, for asking the same question
 /// many times over: a curve, a spread. The numbers are those of a whole pass; a caution that looks
 /// further than its rule's own needs may be left as it was.

@@ -24,7 +24,8 @@ pub struct Curve {
     pub limits: Vec<AnyId>,
 }
 
-const FIELDS: &[&str] = &["title", "find", "against", "from", "to", "scale", "limits"];
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "find", "against", "from", "to", "scale", "limits"];
 
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
     fields.allow(FIELDS, report);
@@ -46,6 +47,7 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
         let fault = Fault::new(format!("\"{}\" against itself", find.id), "another quantity");
         report.add(fields.place("against"), fault);
     }
+    known::must_bear(("against", &[against.id]), &[find.id], fields, report);
     check_log(&curve, against, fields, report);
     for limit in curve.limits.iter().filter_map(|id| catalogue::find(id.name())) {
         if limit.dimension != find.dimension {

@@ -6,7 +6,7 @@ use crate::lesson::place::{Fault, Origin, Report};
 use crate::lesson::{inline, markdown};
 
 /// The info strings of their fences.
-pub(super) const NAMES: [&str; 2] = [DEEPER, "teacher"];
+pub(in crate::lesson) const NAMES: [&str; 2] = [DEEPER, "teacher"];
 const DEEPER: &str = "deeper";
 
 /// A part that is folded until the reader opens it.
