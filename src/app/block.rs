@@ -6,6 +6,7 @@ pub mod curve;
 pub mod deeper;
 pub mod faded;
 pub mod guess;
+pub mod hundred_grams;
 pub mod ledger;
 pub mod levers;
 pub mod measure;
@@ -31,6 +32,9 @@ pub fn refresh(marks: &mut Marks, blocks: &[Block], desk: &Desk) {
                 marks.side_by_side.entry(line).or_default().refresh(it, desk);
             }
             BlockKind::Target(it) => marks.targets.entry(line).or_default().refresh(it, desk),
+            BlockKind::HundredGrams(_) => {
+                marks.hundred_grams.entry(line).or_default().refresh(desk);
+            }
             BlockKind::Levers(it) => marks.levers.entry(line).or_default().refresh(it, desk),
             BlockKind::Quote(inner) | BlockKind::Alert { blocks: inner, .. } => {
                 refresh(marks, inner, desk);

@@ -3,7 +3,7 @@
 use std::collections::{HashMap, HashSet};
 
 use crate::app::block::{
-    curve, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
+    curve, faded, guess, hundred_grams, ledger, levers, measure, side_by_side, sketch, target,
 };
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
@@ -29,6 +29,18 @@ pub struct Page<'a> {
     pub dark: bool,
     /// The width of the reading column, in pixels.
     pub width: f32,
+    /// Who looks at it.
+    pub audience: Audience,
+}
+
+/// Who looks at a page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Audience {
+    /// A reader: notes for teachers are hidden.
+    #[default]
+    Reader,
+    /// Whoever leads a workshop: notes for teachers are shown.
+    Teacher,
 }
 
 /// What the reader has opened and answered on a page.
@@ -54,6 +66,8 @@ pub struct Marks {
     pub targets: HashMap<usize, target::State>,
     /// Levers, by the line they start on.
     pub levers: HashMap<usize, levers::State>,
+    /// Tables of what 100 g buys, by the line they start on.
+    pub hundred_grams: HashMap<usize, hundred_grams::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }

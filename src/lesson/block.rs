@@ -4,6 +4,7 @@ mod calculator;
 mod curve;
 mod faded;
 mod guess;
+mod hundred_grams;
 mod ledger;
 mod levers;
 mod measure;
@@ -17,6 +18,7 @@ pub use calculator::Calculator;
 pub use curve::Curve;
 pub use faded::{Faded, Line, Step};
 pub use guess::{Asked, Choice, Direction, Guess, GuessKind, Slip, SlipValue, Variant};
+pub use hundred_grams::HundredGrams;
 pub use ledger::{Ledger, LedgerSort};
 pub use levers::Levers;
 pub use measure::{FAR_OVER, FAR_UNDER, Measure};
@@ -103,6 +105,12 @@ pub(super) const GRAMMARS: &[Grammar] = &[
         what: "a levers block",
         tables: &[("", levers::FIELDS)],
         read: |fields, report| levers::read(fields, report).map(BlockKind::Levers),
+    },
+    Grammar {
+        name: "hundred-grams",
+        what: "a hundred grams",
+        tables: &[("", hundred_grams::FIELDS)],
+        read: |fields, report| hundred_grams::read(fields, report).map(BlockKind::HundredGrams),
     },
 ];
 

@@ -2,7 +2,8 @@
 //! line of the lesson file where it starts.
 
 use super::block::{
-    self, Calculator, Curve, Deeper, Faded, Guess, Ledger, Levers, Measure, SideBySide, Sketch,
+    self, Calculator, Curve, Deeper, Faded, Guess, HundredGrams, Ledger, Levers, Measure,
+    SideBySide, Sketch,
 };
 use super::claim::Claim;
 use super::problem::Problem;
@@ -180,6 +181,8 @@ pub enum BlockKind {
     Target(block::Target),
     /// What one more step of each number does.
     Levers(Levers),
+    /// What 100 g more does to every headline answer.
+    HundredGrams(HundredGrams),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

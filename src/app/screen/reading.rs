@@ -12,7 +12,7 @@ use crate::app::block::{self, curve, ledger, measure, sketch};
 use crate::app::desk::Desk;
 use crate::app::document::{self, blocks};
 use crate::app::focus;
-use crate::app::page::{self, Marks, Page};
+use crate::app::page::{self, Audience, Marks, Page};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -147,6 +147,7 @@ impl Reading {
         self.marks.ledgers.clear();
         self.marks.side_by_side.values_mut().for_each(block::side_by_side::State::forget);
         self.marks.targets.values_mut().for_each(block::target::State::forget);
+        self.marks.hundred_grams.values_mut().for_each(block::hundred_grams::State::forget);
         self.marks.levers.values_mut().for_each(block::levers::State::forget);
     }
 
@@ -270,6 +271,7 @@ impl Reading {
             marks: &self.marks,
             dark: around.dark,
             width: around.column,
+            audience: Audience::Reader,
         };
         let text = column![
             self.title(lesson),

@@ -7,7 +7,7 @@ use crate::lesson::claim::{Claim, Says, Way};
 use crate::lesson::document::Lesson;
 use crate::lesson::problem::Problem;
 use crate::quantity::{AnyId, Units, catalogue};
-use crate::rules::{Course, Givens, Origin, Values, evaluate};
+use crate::rules::{Givens, Origin, Values, catalogue::partner, evaluate};
 use crate::sheet::{Sheet, demo};
 
 /// A change smaller than this part of a number is rounding.
@@ -83,7 +83,7 @@ fn answer(quantity: AnyId, on: Option<&str>, given: &[(AnyId, f64)]) -> Answer {
     }
     let build = EXAMPLES.iter().find(|example| on == Some(example.id));
     let mut givens = build.map_or_else(Givens::default, |example| example.givens.clone());
-    given.iter().for_each(|(id, si)| givens.put(*id, *si, Origin::Given));
+    given.iter().for_each(|(id, si)| put(&mut givens, *id, *si));
     evaluate(&givens).si(quantity).map_or(Answer::Unknown, Answer::Found)
 }
 
@@ -117,10 +117,8 @@ fn way(example: &Example, moves: AnyId, by: Way, find: AnyId) -> Option<Directio
         Way::Out => STEP * size * if from < 0.0 { -1.0 } else { 1.0 },
     };
     let mut givens = example.givens.clone();
-    givens.put(moves, from + step, Origin::Given);
-    let mut values = example.values.clone();
-    Course::between(&[moves], &[find]).run(&givens, &mut values);
-    let change = values.si(find)? - before;
+    put(&mut givens, moves, from + step);
+    let change = evaluate(&givens).si(find)? - before;
     Some(if change.abs() <= SAME * before.abs() {
         Direction::Same
     } else if change > 0.0 {
@@ -153,6 +151,14 @@ fn apart(right: AnyId, wrong: AnyId) -> Option<(String, String)> {
         format!("on {} the right choice and a wrong one show the same number", alike.id),
         format!("a number further from {right} than {wrong} is"),
     ))
+}
+
+/// Gives a number, and takes away what says the same in another way.
+fn put(givens: &mut Givens, id: AnyId, si: f64) {
+    if let Some(pair) = partner(id) {
+        givens.clear(if pair.one == id { pair.other } else { pair.one });
+    }
+    givens.put(id, si, Origin::Given);
 }
 
 fn shown(id: AnyId, si: f64) -> String {
