@@ -180,3 +180,34 @@ fn broken<'a>(
     stack = stack.push(text(source).size(size::SMALL).style(theme::soft).width(Fill));
     container(stack).style(theme::caution).padding(2.0 * UNIT).width(Fill).into()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::desk::Desk;
+    use crate::app::page::Marks;
+    use crate::app::settings::Settings;
+    use crate::sheet::{History, Sheet};
+
+    #[test]
+    fn notes_for_teachers_are_shown_to_teachers_alone() {
+        let source = "```teacher\nAsk for **reasons** first.\n```\n\n## Mud\n";
+        let lesson = crate::lesson::parse(source, "lesson.md");
+        let desk = Desk::new(History::opened(Sheet::blank()), None, None);
+        let (settings, marks) = (Settings::default(), Marks::default());
+        for (audience, shown) in [(Audience::Reader, false), (Audience::Teacher, true)] {
+            let page = Page {
+                desk: &desk,
+                settings: &settings,
+                lesson: &lesson,
+                marks: &marks,
+                dark: false,
+                width: 600.0,
+                audience,
+            };
+            let mut ui = iced_test::simulator(blocks(&lesson.blocks, page));
+            assert!(ui.find("Mud").is_ok());
+            assert_eq!(ui.find("For the teacher").is_ok(), shown, "{audience:?}");
+        }
+    }
+}

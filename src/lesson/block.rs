@@ -108,7 +108,7 @@ pub(super) const GRAMMARS: &[Grammar] = &[
     },
     Grammar {
         name: "hundred-grams",
-        what: "a hundred grams",
+        what: "a hundred-grams block",
         tables: &[("", hundred_grams::FIELDS)],
         read: |fields, report| hundred_grams::read(fields, report).map(BlockKind::HundredGrams),
     },

@@ -154,8 +154,8 @@ impl Inline {
                     _ => {}
                 }
                 self.end_link();
-                let at = from.origin.file(at.start);
-                self.link = Some(Link { to, at, title: title.to_string(), spans: Vec::new() });
+                self.link =
+                    Some(Link { to, at: place, title: title.to_string(), spans: Vec::new() });
             }
             Tag::Image { dest_url, title, .. } => {
                 let place = place_of(&dest_url, at.clone(), from);

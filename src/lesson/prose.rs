@@ -207,6 +207,7 @@ fn check_grade(report: &mut Report, what: &str, sentences: &[Sentence], limit: f
         .iter()
         .filter(|sentence| sentence.whole)
         .filter_map(|sentence| Some((sentence, Count::of([sentence].into_iter()).grade()?)))
+        .rev()
         .max_by(|a, b| a.1.total_cmp(&b.1));
     let grade = Count::of(sentences.iter()).grade();
     if let (Some((hardest, _)), Some(grade)) = (hardest, grade.filter(|grade| *grade > limit)) {

@@ -71,7 +71,7 @@ change = ["mass"]
         at("1:1", "the front matter needs the field \"title\"; expected a text in quotes"),
         at(
             "3:1",
-            "the front matter has no field \"titel\"; expected one of id, title, order, minutes, needs, goals, uses; did you mean \"title\"?",
+            "the front matter has no field \"titel\"; expected one of id, title, order, minutes, needs, goals, uses, grade, caution-grade; did you mean \"title\"?",
         ),
         at("4:9", "order is a text; expected a whole number"),
         at(

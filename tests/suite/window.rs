@@ -3,10 +3,12 @@
 mod contrast;
 mod controls;
 mod curve;
+mod every_block;
 mod files;
 mod keys;
 mod lessons;
 mod looks;
+mod meaning;
 mod notebook;
 mod numbers;
 mod recovery;

@@ -2,6 +2,7 @@
 
 mod footnote;
 mod margin;
+mod meaning;
 mod record;
 
 use iced::advanced::widget::{Id, Operation, operate, operation};
@@ -17,9 +18,10 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, picture};
-use crate::lesson::{Block, BlockKind, Lesson, Target};
+use crate::lesson::{Block, BlockKind, Lesson, Library, Target};
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
+use meaning::Meaning;
 
 /// The scrolled page, to move it by key.
 pub const PAGE: &str = "page";
@@ -31,7 +33,7 @@ pub struct Reading {
     /// How far down, in pixels.
     pub offset: f32,
     marks: Marks,
-    meaning: Option<AnyId>,
+    meaning: Option<Meaning>,
     /// The footnote shown in the margin.
     footnote: Option<String>,
     numbers: bool,
@@ -48,6 +50,17 @@ pub enum Message {
     Jump(String),
     /// The meaning in the margin is put away.
     MeaningClosed,
+    /// Long lists of the meaning in the margin are to be shown whole.
+    MeaningWhole,
+    /// The meaning was asked for with this control of the page.
+    MeaningFrom(usize),
+    /// A part of a lesson is wanted.
+    Part {
+        /// The lesson.
+        lesson: String,
+        /// The heading.
+        anchor: String,
+    },
     /// The numbers of a narrow window, in or out.
     NumbersTurned,
     /// The footnote in the margin is put away.
@@ -72,6 +85,13 @@ pub enum Action {
     PutBack(Vec<AnyId>),
     /// Another lesson.
     Lesson(String),
+    /// A heading of a lesson.
+    Part {
+        /// The lesson.
+        lesson: String,
+        /// The heading.
+        anchor: String,
+    },
     /// A page on the web.
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
@@ -160,10 +180,20 @@ impl Reading {
                 Action::None
             }
             Message::Jump(anchor) => Action::Run(jump(&anchor)),
-            Message::MeaningClosed => {
-                self.meaning = None;
+            Message::MeaningClosed => match self.meaning.take().and_then(|shown| shown.from) {
+                Some(place) => Action::Run(focus::nth_in(PAGE, place)),
+                None => Action::None,
+            },
+            Message::MeaningWhole => {
+                self.meaning = self.meaning.map(|shown| Meaning { whole: true, ..shown });
                 Action::None
             }
+            Message::MeaningFrom(place) => {
+                self.meaning = self.meaning.map(|shown| Meaning { from: Some(place), ..shown });
+                Action::None
+            }
+            Message::Part { lesson, anchor } if lesson == self.id => Action::Run(jump(&anchor)),
+            Message::Part { lesson, anchor } => Action::Part { lesson, anchor },
             Message::NumbersTurned => {
                 self.numbers = !self.numbers;
                 Action::None
@@ -211,6 +241,7 @@ impl Reading {
             page::Message::Footnote { name, back: false } => {
                 self.meaning = None;
                 self.footnote = Some(name);
+                return Action::Run(focus::on(footnote::BACK.to_owned()));
             }
             page::Message::Curve(_, curve::Act::Field(event)) => return Action::Field(event),
             page::Message::Curve(line, curve::Act::Table) => {
@@ -238,8 +269,10 @@ impl Reading {
         match target {
             Target::Live { id, .. } | Target::Quantity(id) => {
                 self.footnote = None;
-                self.meaning = Some(id);
-                Action::None
+                let from = self.meaning.and_then(|shown| shown.from);
+                self.meaning = Some(Meaning { id, whole: false, from });
+                let from = focus::place_in(PAGE).map(Message::MeaningFrom);
+                Action::Run(from.chain(focus::on(meaning::CLOSE.to_owned())))
             }
             Target::Lesson(id) => Action::Lesson(id),
             Target::Heading(anchor) => Action::Run(jump(&anchor)),
@@ -292,16 +325,18 @@ impl Reading {
         .height(Fill);
         let margin = (!around.margin_under).then(|| {
             container(
-                scrollable(container(self.margin(page)).padding(2.0 * UNIT).width(Fill))
-                    .id("margin")
-                    .direction(theme::bar())
-                    .style(theme::scroll)
-                    .height(Fill),
+                scrollable(
+                    container(self.margin(around.library, page)).padding(2.0 * UNIT).width(Fill),
+                )
+                .id("margin")
+                .direction(theme::bar())
+                .style(theme::scroll)
+                .height(Fill),
             )
             .style(theme::panel)
             .width(Length::Fixed(MARGIN))
         });
-        let folded = around.margin_under.then(|| self.folded(page));
+        let folded = around.margin_under.then(|| self.folded(around.library, page));
         column![folded, row![reading, margin]].into()
     }
 
@@ -354,6 +389,8 @@ pub const MARGIN: f32 = 312.0;
 /// Where a lesson is shown.
 #[derive(Clone, Copy)]
 pub struct Around<'a> {
+    /// All lessons.
+    pub library: &'a Library,
     /// The lesson before it.
     pub before: Option<&'a Lesson>,
     /// The lesson after it.
@@ -411,7 +448,7 @@ fn back_to(name: &str) -> Task<Message> {
 }
 
 /// Scrolls the page to a heading.
-fn jump(anchor: &str) -> Task<Message> {
+pub fn jump(anchor: &str) -> Task<Message> {
     operate(FindHeading { heading: Id::from(document::heading_id(anchor)), page: None, top: None })
         .then(|y| {
             let offset = operation::scrollable::AbsoluteOffset { x: None, y: Some(y) };

@@ -71,6 +71,10 @@ impl App {
                 Task::none()
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
+            reading::Action::Part { lesson, anchor } => {
+                let there = self.go(Place::Lesson(lesson));
+                there.chain(reading::jump(&anchor).map(Message::Reading))
+            }
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Run(task) => task.map(Message::Reading),

@@ -73,6 +73,7 @@ impl App {
         let margin = if margin_under { 0.0 } else { MARGIN };
         let (before, after) = self.neighbours(id);
         let around = Around {
+            library: &self.library,
             before,
             after,
             finished: self.book.notebook().lesson(id).is_some_and(|it| it.finished.is_some()),
