@@ -396,6 +396,24 @@ fn levers_are_sorted_and_marked() {
 }
 
 #[test]
+fn hundred_grams_move_what_hangs_on_mass() {
+    let words = ends_with(0, &["hundred-grams", "sandpiper"]);
+    // By hand: 100 g on 6.40 kg is 1.6 %.
+    let row = words.lines().find(|line| line.starts_with("ground-pressure")).unwrap();
+    assert!(
+        row.contains("830 Pa") && row.contains("→ 843 Pa") && row.contains("up 1.6 %"),
+        "{row}"
+    );
+    let found = json(&["hundred-grams", "sandpiper", "--json"]);
+    let answers = found["answers"].as_array().unwrap();
+    let pressure = answers.iter().find(|answer| answer["id"] == "ground-pressure").unwrap();
+    let number = |key: &str| pressure[key].as_f64().unwrap();
+    assert!((number("more") + number("less") - 2.0 * number("now")).abs() < 1e-9);
+    let (_folder, light) = build("format = 1\n");
+    assert!(ends_with(1, &["hundred-grams", text(&light)]).contains("has no mass"));
+}
+
+#[test]
 fn help_teaches_by_example() {
     for arguments in [&["--help"][..], &["reckon", "--help"], &["walk-round", "--help"]] {
         let out = ends_with(0, arguments);

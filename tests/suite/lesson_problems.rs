@@ -209,6 +209,12 @@ fn rules_of_each_block() {
         "11:8: the search ends before it starts; expected from smaller than to",
     );
     one("target", "make = \"mass\"\nbe = \"1 kg\"\nby = \"slope\"", "8:8: no rule finds \"mass\"");
+    one("hundred-grams", "rows = 0", "8:8: 0 rows; expected 1 to 100");
+    one(
+        "hundred-grams",
+        "of = \"mass\"",
+        "8:1: a hundred-grams block has no field \"of\"; expected one of title, rows",
+    );
     one("levers", "of = \"low-end-presure\"", "did you mean \"low-end-pressure\"?");
     one("levers", "of = \"weight\"\nstep = \"much\"", "9:8: \"much\" is no step; expected a share");
     one("levers", "of = \"weight\"\nstep = \"0 %\"", "9:8: \"0 %\" is no step");

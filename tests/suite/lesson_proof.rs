@@ -75,7 +75,7 @@ fn a_long_sentence_is_found_where_it_starts() {
 /// A paragraph of a hundred words and more, each of `syllables`, ten to the sentence.
 fn paragraph(word: &str) -> String {
     let first = word[..1].to_uppercase() + &word[1..];
-    format!("{first} {}. ", vec![word; 9].join(" ")).repeat(11)
+    format!("{first} {}. ", [word; 9].join(" ")).repeat(11)
 }
 
 #[test]

@@ -70,17 +70,16 @@ fn one<'a>(bought: &Bought, wide: bool, page: Page<'a>) -> Option<Element<'a, Me
     let entry = catalogue::find(bought.id.name())?;
     let shown = |si| page.settings.units.show(entry, si).to_string();
     let with = bought.with_more().map_or_else(|| "no answer".to_owned(), shown);
-    let cells: [Element<'a, Message>; 3] = [
-        text(shown(bought.now)).size(size::LABEL).width(Fill).into(),
-        text(if wide { with } else { format!("→ {with}") }).size(size::LABEL).width(Fill).into(),
-        text(bought.moved().in_words()).size(size::LABEL).font(SEMIBOLD).width(Fill).into(),
-    ];
+    let (now, change) = (shown(bought.now), bought.moved().in_words());
     let label = symbol::capitalised(entry.label);
+    let cell = |words: String| text(words).size(size::LABEL);
     let inside = if wide {
-        beside(label, cells)
+        let change = cell(change).font(SEMIBOLD).width(Fill);
+        beside(label, [cell(now).width(Fill).into(), cell(with).width(Fill).into(), change.into()])
     } else {
-        let cells = Row::with_children(cells).spacing(UNIT);
-        column![text(label).size(size::LABEL).font(SEMIBOLD).width(Fill), cells].into()
+        let moved = cell(format!("{now} → {with}")).width(Fill);
+        column![cell(label).font(SEMIBOLD).width(Fill), row![moved, cell(change)].spacing(UNIT)]
+            .into()
     };
     Some(column![rule::horizontal(1).style(theme::hairline), inside].spacing(UNIT).into())
 }
