@@ -1,9 +1,9 @@
 //! From the events of the Markdown parser to blocks.
 
 mod definition;
+mod footnote;
 mod table;
 
-use std::collections::HashSet;
 use std::ops::Range;
 
 use pulldown_cmark::{BlockQuoteKind, CodeBlockKind, Event, Parser, Tag, TagEnd};
@@ -15,6 +15,7 @@ use super::inline::{self, Inline, OPTIONS, Part, Text};
 use super::place::{Fault, Origin, Report};
 use super::words;
 use definition::Definitions;
+use footnote::Footnotes;
 use table::Table;
 
 /// Quotes and lists nested deeper than this lose their frames, never their words.
@@ -56,8 +57,7 @@ fn read_all(
         table: None,
         anchors: Anchors::default(),
         guesses: Anchors::default(),
-        footnotes: Vec::new(),
-        referred: HashSet::new(),
+        footnotes: Footnotes::default(),
         headings: Vec::new(),
     };
     for (event, at) in parser {
@@ -65,7 +65,7 @@ fn read_all(
     }
     reader.end_leaf();
     reader.gap(text.len());
-    reader.check_footnotes();
+    reader.footnotes.check(reader.report);
     (reader.root.blocks, reader.headings)
 }
 
@@ -133,10 +133,7 @@ struct Reader<'r, 'a, 's> {
     table: Option<Table>,
     anchors: Anchors,
     guesses: Anchors,
-    /// Every footnote, with its place in the file.
-    footnotes: Vec<(String, usize)>,
-    /// The footnotes that a mark leads to.
-    referred: HashSet<String>,
+    footnotes: Footnotes,
     headings: Vec<Heading>,
 }
 
@@ -197,7 +194,7 @@ impl Reader<'_, '_, '_> {
             Tag::Item => self.open(Container::Item, at),
             Tag::FootnoteDefinition(name) => {
                 let label = self.from.text.get(at.clone()).and_then(|t| t.find("]:")).unwrap_or(0);
-                self.footnotes.push((name.to_string(), self.from.origin.file(at.start)));
+                self.footnotes.stands(&name, self.from.origin.file(at.start));
                 self.open(Container::Footnote(name.to_string()), at.start + label + 2..at.end);
             }
             _ => {}
@@ -222,28 +219,9 @@ impl Reader<'_, '_, '_> {
         }
     }
 
-    /// Reports footnotes that no mark leads to, and those that share a name.
-    fn check_footnotes(&mut self) {
-        let mut known = HashSet::new();
-        for (name, at) in &self.footnotes {
-            if !self.referred.contains(name) {
-                let fault = Fault::new(
-                    format!("no mark leads to the footnote \"{name}\""),
-                    format!("[^{name}] in the text"),
-                );
-                self.report.flaw(*at, fault);
-            }
-            if !known.insert(name) {
-                let fault =
-                    Fault::new(format!("a second footnote \"{name}\""), "a name of its own");
-                self.report.flaw(*at, fault);
-            }
-        }
-    }
-
     fn inline(&mut self, event: Event, at: Range<usize>) {
         if let Event::FootnoteReference(name) = &event {
-            self.referred.insert(name.to_string());
+            self.footnotes.mark(name);
         }
         if let Some(cell) = self.table.as_mut().and_then(Table::cell) {
             cell.take(event, at, self.from, self.report);
