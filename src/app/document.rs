@@ -9,7 +9,7 @@ use iced::{Element, Fill, Length, Padding};
 use crate::app::block::{
     calculator, curve, deeper, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
 };
-use crate::app::page::{Message, Page};
+use crate::app::page::{Audience, Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{formula, picture};
@@ -25,7 +25,9 @@ pub fn heading_id(anchor: &str) -> String {
 /// Blocks one under the other.
 pub fn blocks<'a>(blocks: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
     let mut stack = column![].spacing(2.0 * UNIT).width(Fill);
-    for block in blocks.iter().filter(|block| !matches!(block.kind, BlockKind::Teacher(_))) {
+    let notes = page.audience == Audience::Class { notes: true };
+    let hidden = |block: &&Block| notes || !matches!(block.kind, BlockKind::Teacher(_));
+    for block in blocks.iter().filter(hidden) {
         stack = stack.push(one(block, page));
     }
     stack.into()
@@ -62,13 +64,22 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Faded(faded) => faded::view(faded, block.line, page),
         BlockKind::Measure(measure) => measure::view(measure, block.line, page),
         BlockKind::Deeper(deeper) => deeper::view(deeper, block.line, page),
-        // Seen in the workshop view alone.
-        BlockKind::Teacher(_) => column![].into(),
+        BlockKind::Teacher(inner) => teacher(inner, page),
         BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
         BlockKind::Target(target) => target::view(target, block.line, page),
         BlockKind::Levers(levers) => levers::view(levers, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
+}
+
+/// A note for the teacher, seen before a class alone.
+fn teacher<'a>(inner: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
+    let title = text("For the teacher").size(size::LABEL).font(SEMIBOLD).style(theme::accent);
+    container(column![title, blocks(inner, page)].spacing(UNIT))
+        .style(theme::note)
+        .padding(2.0 * UNIT)
+        .width(Fill)
+        .into()
 }
 
 /// A footnote where it stands, with the way back to the place that refers to it.

@@ -12,7 +12,7 @@ use crate::app::block::{self, curve, ledger, measure, sketch};
 use crate::app::desk::Desk;
 use crate::app::document::{self, blocks};
 use crate::app::focus;
-use crate::app::page::{self, Marks, Page};
+use crate::app::page::{self, Audience, Marks, Page};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -56,6 +56,8 @@ pub enum Message {
     Finished(bool),
     /// Another lesson is wanted.
     Lesson(String),
+    /// The lesson is to be shown to a class.
+    Show,
 }
 
 /// What the shell is asked for.
@@ -72,6 +74,8 @@ pub enum Action {
     PutBack(Vec<AnyId>),
     /// Another lesson.
     Lesson(String),
+    /// This lesson, shown to a class.
+    Show,
     /// A page on the web.
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
@@ -172,6 +176,7 @@ impl Reading {
             }
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
+            Message::Show => Action::Show,
         }
     }
 
@@ -191,6 +196,7 @@ impl Reading {
                     return Action::Noted(Noted::Answered(key));
                 }
             }
+            page::Message::Poll(key, act) => self.marks.polls.entry(key).or_default().perform(act),
             page::Message::Faded(line, act) => {
                 let state = self.marks.faded.entry(line).or_default();
                 if let Some(step) = state.perform(act) {
@@ -263,14 +269,7 @@ impl Reading {
         desk: &'a Desk,
         settings: &'a Settings,
     ) -> Element<'a, Message> {
-        let page = Page {
-            desk,
-            settings,
-            lesson,
-            marks: &self.marks,
-            dark: around.dark,
-            width: around.column,
-        };
+        let page = self.sheet(lesson, (desk, settings), around.dark, around.column);
         let text = column![
             self.title(lesson),
             blocks(body(lesson), page).map(Message::Page),
@@ -301,6 +300,18 @@ impl Reading {
         });
         let folded = around.margin_under.then(|| self.folded(page));
         column![folded, row![reading, margin]].into()
+    }
+
+    /// What its blocks are drawn from, in a column of a width.
+    pub fn sheet<'a>(
+        &'a self,
+        lesson: &'a Lesson,
+        (desk, settings): (&'a Desk, &'a Settings),
+        dark: bool,
+        width: f32,
+    ) -> Page<'a> {
+        let audience = Audience::Reader;
+        Page { desk, settings, lesson, marks: &self.marks, dark, width, audience }
     }
 
     fn title<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
@@ -336,7 +347,12 @@ impl Reading {
         });
         column![
             title,
-            minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
+            row![
+                minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
+                pressable(Kind::Word, text("Show it to a class").size(size::LABEL))
+                    .on_press(Message::Show),
+            ]
+            .spacing(2.0 * UNIT),
             goals,
             outline,
             rule::horizontal(1).style(theme::hairline),

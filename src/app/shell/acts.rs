@@ -71,6 +71,7 @@ impl App {
                 Task::none()
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
+            reading::Action::Show => self.show(),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Run(task) => task.map(Message::Reading),
@@ -106,7 +107,7 @@ impl App {
     }
 
     pub(super) fn go(&mut self, place: Place) -> Task<Message> {
-        if let Place::Lesson(id) = &place {
+        if let Place::Lesson(id) | Place::Workshop(id) = &place {
             let known = self.reading.as_ref().is_some_and(|reading| reading.id == *id);
             if !known {
                 let Some(lesson) = self.lesson(id) else { return Task::none() };
@@ -439,7 +440,7 @@ impl App {
     }
 
     pub(super) fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
-        match keys::message(event, self.question.as_ref()) {
+        match keys::message(event, self.question.as_ref(), &self.place) {
             Some(message) => self.update(message),
             None => Task::none(),
         }
@@ -468,6 +469,11 @@ impl App {
             }
             reading
         });
+        self.workshop = self
+            .workshop
+            .take()
+            .and_then(|shown| self.lesson(&shown.id).map(|lesson| (shown, lesson)))
+            .map(|(shown, lesson)| shown.reloaded(lesson));
         Task::none()
     }
 }
