@@ -28,7 +28,12 @@ pub fn steps(lesson: &Lesson) -> Vec<Step> {
         if let Some((_, words)) = &heading {
             section.clone_from(words);
         }
-        let fits = filled + weight <= ROOM || is_aside(block);
+        // Words that lead to a live block stand with it, not with what came before.
+        let leads = matches!(block.kind, BlockKind::Paragraph(_))
+            && lesson.blocks.get(place + 1).is_some_and(|next| self::weight(next) == LIVE)
+            && weight + LIVE <= ROOM
+            && filled >= LIVE;
+        let fits = (filled + weight <= ROOM && !leads) || is_aside(block);
         let starts = heading.is_some_and(|(level, _)| level <= 2);
         match steps.last_mut().filter(|_| fits && !starts) {
             Some(step) => {
