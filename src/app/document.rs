@@ -26,10 +26,9 @@ pub fn heading_id(anchor: &str) -> String {
 /// Blocks one under the other.
 pub fn blocks<'a>(blocks: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
     let mut stack = column![].spacing(2.0 * UNIT).width(Fill);
-    let hidden = |block: &Block| {
-        matches!(block.kind, BlockKind::Teacher(_)) && page.audience != Audience::Teacher
-    };
-    for block in blocks.iter().filter(|block| !hidden(block)) {
+    let notes = page.audience == Audience::Class { notes: true };
+    let hidden = |block: &&Block| notes || !matches!(block.kind, BlockKind::Teacher(_));
+    for block in blocks.iter().filter(hidden) {
         stack = stack.push(one(block, page));
     }
     stack.into()
@@ -75,7 +74,7 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
     }
 }
 
-/// A note for whoever leads a workshop.
+/// A note for the teacher, seen before a class alone.
 fn teacher<'a>(inner: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
     let title = text("For the teacher").size(size::LABEL).font(SEMIBOLD).style(theme::accent);
     container(column![title, blocks(inner, page)].spacing(UNIT))
@@ -195,7 +194,9 @@ mod tests {
         let lesson = crate::lesson::parse(source, "lesson.md");
         let desk = Desk::new(History::opened(Sheet::blank()), None, None);
         let (settings, marks) = (Settings::default(), Marks::default());
-        for (audience, shown) in [(Audience::Reader, false), (Audience::Teacher, true)] {
+        for (audience, shown) in
+            [(Audience::Reader, false), (Audience::Class { notes: true }, true)]
+        {
             let page = Page {
                 desk: &desk,
                 settings: &settings,

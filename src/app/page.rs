@@ -34,13 +34,16 @@ pub struct Page<'a> {
 }
 
 /// Who looks at a page.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Audience {
-    /// A reader: notes for teachers are hidden.
+    /// One reader.
     #[default]
     Reader,
-    /// Whoever leads a workshop: notes for teachers are shown.
-    Teacher,
+    /// A class: questions are voted on, and answers wait until they are asked for.
+    Class {
+        /// Whether the teacher’s notes are shown.
+        notes: bool,
+    },
 }
 
 /// What the reader has opened and answered on a page.
@@ -50,6 +53,8 @@ pub struct Marks {
     pub open: HashSet<String>,
     /// Guesses, by their key.
     pub guesses: HashMap<String, guess::State>,
+    /// Votes of a class, by the key of the guess.
+    pub polls: HashMap<String, guess::vote::Poll>,
     /// Curves, by the line they start on.
     pub curves: HashMap<usize, curve::State>,
     /// Sketches, by the line they start on.
@@ -81,6 +86,8 @@ pub enum Message {
     Working(String),
     /// Something is done in a guess.
     Guess(String, guess::Act),
+    /// A class votes on a guess.
+    Poll(String, guess::vote::Act),
     /// Something is done in a curve.
     Curve(usize, curve::Act),
     /// The build is changed; changes of one gesture count as one.

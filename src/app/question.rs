@@ -66,6 +66,12 @@ pub const KEYS: &[(&str, &str)] = &[
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
     ("Ctrl+U, Ctrl+D", "metric or imperial; light, dark or as the system"),
+    ("F5", "show the lesson to a class; Esc goes back to reading"),
+    ("before a class: ← → ↑ ↓, Page Up, Page Down, a clicker", "step back or on"),
+    (
+        "before a class: A or Enter; N; B; 1, 2, 3",
+        "answer; notes; blank screen; a hand for that answer",
+    ),
     ("Ctrl+Q", "close the window"),
     ("F1", "this sheet; Esc puts it away"),
 ];

@@ -2,6 +2,7 @@
 //! ask for. Screens see it by reference.
 
 mod acts;
+mod class;
 mod company;
 mod notes;
 mod view;
@@ -15,7 +16,7 @@ use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
-use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round};
+use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round, workshop};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
@@ -59,6 +60,8 @@ pub struct App {
     pub place: Place,
     /// The lesson last opened.
     pub reading: Option<reading::Reading>,
+    /// The lesson shown to a class.
+    pub workshop: Option<workshop::Workshop>,
     pub(super) book: Book,
     pub(super) notes: notebook::Notes,
     /// The window's size in pixels at a text size of 100 %.
@@ -87,6 +90,10 @@ pub struct App {
 pub enum Message {
     /// In a lesson.
     Reading(reading::Message),
+    /// Before a class.
+    Workshop(workshop::Message),
+    /// The lesson on the page, shown to a class from its title on.
+    Show,
     /// On the build sheet.
     BuildSheet(build_sheet::Message),
     /// Among the lessons.
@@ -218,6 +225,7 @@ impl App {
             library,
             place: Place::Contents,
             reading: None,
+            workshop: None,
             book,
             notes,
             menu: false,
@@ -275,13 +283,19 @@ impl App {
 
     /// How much larger than usual everything is drawn.
     pub fn scale(&self) -> f32 {
-        f32::from(self.settings.text_size) / 100.0
+        let class = match self.place {
+            Place::Workshop(_) => workshop::scale(self.pixels.height),
+            _ => 1.0,
+        };
+        class * f32::from(self.settings.text_size) / 100.0
     }
 
     /// Acts on a message.
     pub fn update(&mut self, message: Message) -> Task<Message> {
         let task = match message {
             Message::Reading(message) => self.read(message),
+            Message::Workshop(message) => self.teach(message),
+            Message::Show => self.show(),
             Message::BuildSheet(message) => self.enter(message),
             Message::Contents(message) => self.pick(message),
             Message::WalkRound(walk_round::OpenLesson(id)) => self.go(Place::Lesson(id)),

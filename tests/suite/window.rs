@@ -14,3 +14,4 @@ mod numbers;
 mod recovery;
 mod remembered;
 mod rig;
+mod workshop;

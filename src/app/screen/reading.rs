@@ -69,6 +69,8 @@ pub enum Message {
     Finished(bool),
     /// Another lesson is wanted.
     Lesson(String),
+    /// The lesson is to be shown to a class.
+    Show,
 }
 
 /// What the shell is asked for.
@@ -92,6 +94,8 @@ pub enum Action {
         /// The heading.
         anchor: String,
     },
+    /// This lesson, shown to a class.
+    Show,
     /// A page on the web.
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
@@ -203,6 +207,7 @@ impl Reading {
             }
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
+            Message::Show => Action::Show,
         }
     }
 
@@ -222,6 +227,7 @@ impl Reading {
                     return Action::Noted(Noted::Answered(key));
                 }
             }
+            page::Message::Poll(key, act) => self.marks.polls.entry(key).or_default().perform(act),
             page::Message::Faded(line, act) => {
                 let state = self.marks.faded.entry(line).or_default();
                 if let Some(step) = state.perform(act) {
@@ -297,15 +303,7 @@ impl Reading {
         desk: &'a Desk,
         settings: &'a Settings,
     ) -> Element<'a, Message> {
-        let page = Page {
-            desk,
-            settings,
-            lesson,
-            marks: &self.marks,
-            dark: around.dark,
-            width: around.column,
-            audience: Audience::Reader,
-        };
+        let page = self.sheet(lesson, (desk, settings), around.dark, around.column);
         let text = column![
             self.title(lesson),
             blocks(body(lesson), page).map(Message::Page),
@@ -338,6 +336,18 @@ impl Reading {
         });
         let folded = around.margin_under.then(|| self.folded(around.library, page));
         column![folded, row![reading, margin]].into()
+    }
+
+    /// What its blocks are drawn from, in a column of a width.
+    pub fn sheet<'a>(
+        &'a self,
+        lesson: &'a Lesson,
+        (desk, settings): (&'a Desk, &'a Settings),
+        dark: bool,
+        width: f32,
+    ) -> Page<'a> {
+        let audience = Audience::Reader;
+        Page { desk, settings, lesson, marks: &self.marks, dark, width, audience }
     }
 
     fn title<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
@@ -373,7 +383,12 @@ impl Reading {
         });
         column![
             title,
-            minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
+            row![
+                minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
+                pressable(Kind::Word, text("Show it to a class").size(size::LABEL))
+                    .on_press(Message::Show),
+            ]
+            .spacing(2.0 * UNIT),
             goals,
             outline,
             rule::horizontal(1).style(theme::hairline),

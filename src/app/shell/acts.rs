@@ -75,6 +75,7 @@ impl App {
                 let there = self.go(Place::Lesson(lesson));
                 there.chain(reading::jump(&anchor).map(Message::Reading))
             }
+            reading::Action::Show => self.show(),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Run(task) => task.map(Message::Reading),
@@ -110,7 +111,7 @@ impl App {
     }
 
     pub(super) fn go(&mut self, place: Place) -> Task<Message> {
-        if let Place::Lesson(id) = &place {
+        if let Place::Lesson(id) | Place::Workshop(id) = &place {
             let known = self.reading.as_ref().is_some_and(|reading| reading.id == *id);
             if !known {
                 let Some(lesson) = self.lesson(id) else { return Task::none() };
@@ -443,7 +444,7 @@ impl App {
     }
 
     pub(super) fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
-        match keys::message(event, self.question.as_ref()) {
+        match keys::message(event, self.question.as_ref(), &self.place) {
             Some(message) => self.update(message),
             None => Task::none(),
         }
@@ -472,6 +473,11 @@ impl App {
             }
             reading
         });
+        self.workshop = self
+            .workshop
+            .take()
+            .and_then(|shown| self.lesson(&shown.id).map(|lesson| (shown, lesson)))
+            .map(|(shown, lesson)| shown.reloaded(lesson));
         Task::none()
     }
 }

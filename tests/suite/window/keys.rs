@@ -19,7 +19,7 @@ fn pressed(key: Key, modifiers: Modifiers) -> keyboard::Event {
 
 /// Messages are compared by how they print: not all that they hold can be compared.
 fn asks(key: Key, modifiers: Modifiers) -> String {
-    format!("{:?}", message(&pressed(key, modifiers), None))
+    format!("{:?}", message(&pressed(key, modifiers), None, &Place::Contents))
 }
 
 fn some(message: Message) -> String {
@@ -77,7 +77,8 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
 
 #[test]
 fn under_a_question_only_tab_and_escape_are_heard() {
-    let heard = |key, modifiers| message(&pressed(key, modifiers), Some(&Question::Keys));
+    let heard =
+        |key, modifiers| message(&pressed(key, modifiers), Some(&Question::Keys), &Place::Contents);
     assert!(matches!(heard(Key::Named(Named::Tab), NONE), Some(Message::Focus { back: false })));
     assert!(matches!(heard(Key::Named(Named::Escape), NONE), Some(Message::QuestionClosed)));
     assert!(heard(Key::Named(Named::PageDown), NONE).is_none());
