@@ -3,6 +3,7 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
+mod handout;
 mod levers;
 mod list;
 mod open;
@@ -51,6 +52,7 @@ enum Command {
     Levers(levers::Levers),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
+    Handout(handout::Handout),
     List(list::List),
 }
 
@@ -105,6 +107,7 @@ where
         Some(Command::Levers(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
+        Some(Command::Handout(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),
     };
     let ending = ending.and_then(|()| Ok(out.flush()?));

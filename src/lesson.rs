@@ -41,6 +41,16 @@ pub fn parse(source: &str, file: &str) -> Lesson {
     let mut report = Report::new(file, source);
     let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
     let start = front::read(source, &mut lesson, &mut report);
+    read_from(start, source, lesson, report)
+}
+
+/// Reads Markdown that is no lesson, and so has no front matter: a teacher's page, a notebook.
+pub fn page(source: &str, file: &str) -> Lesson {
+    let lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
+    read_from(0, source, lesson, Report::new(file, source))
+}
+
+fn read_from(start: usize, source: &str, mut lesson: Lesson, mut report: Report) -> Lesson {
     let body = source.get(start..).unwrap_or_default();
     let origin = Origin::at(start);
     (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.id, &mut report);

@@ -61,7 +61,12 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Ledger(asked) => ledger::view(asked, block.line, page),
         BlockKind::Faded(faded) => faded::view(faded, block.line, page),
         BlockKind::Measure(measure) => measure::view(measure, block.line, page),
-        BlockKind::Deeper(deeper) => deeper::view(deeper, block.line, page),
+        BlockKind::Deeper(deeper) => {
+            deeper::view(plain(&deeper.title), &deeper.blocks, block.line, page)
+        }
+        BlockKind::Answers(inner) => {
+            deeper::view("The answers".to_owned(), inner, block.line, page)
+        }
         // Seen in the workshop view alone.
         BlockKind::Teacher(_) => column![].into(),
         BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
