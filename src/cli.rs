@@ -3,6 +3,7 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
+mod handout;
 mod hundred_grams;
 mod levers;
 mod list;
@@ -53,6 +54,7 @@ enum Command {
     HundredGrams(hundred_grams::HundredGrams),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
+    Handout(handout::Handout),
     List(list::List),
 }
 
@@ -108,6 +110,7 @@ where
         Some(Command::HundredGrams(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
+        Some(Command::Handout(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),
     };
     let ending = ending.and_then(|()| Ok(out.flush()?));

@@ -49,12 +49,28 @@ pub fn parse(source: &str, file: &str) -> Lesson {
     let mut report = Report::new(file, source);
     let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
     let (start, grades) = front::read(source, &mut lesson, &mut report);
+    read_from(start, source, &mut lesson, &mut report);
+    prose::check(&mut report, grades);
+    finished(lesson, report)
+}
+
+/// Reads Markdown that is no lesson, and so has no front matter: a teacher's page, a notebook.
+pub fn page(source: &str, file: &str) -> Lesson {
+    let mut report = Report::new(file, source);
+    let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
+    read_from(0, source, &mut lesson, &mut report);
+    finished(lesson, report)
+}
+
+fn read_from(start: usize, source: &str, lesson: &mut Lesson, report: &mut Report) {
     let body = source.get(start..).unwrap_or_default();
     let origin = Origin::at(start);
-    (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.id, &mut report);
+    (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.id, report);
     let anchors: Vec<_> = lesson.headings.iter().map(|heading| heading.anchor.as_str()).collect();
     report.check_anchors(&anchors);
-    prose::check(&mut report, grades);
+}
+
+fn finished(mut lesson: Lesson, report: Report) -> Lesson {
     (lesson.mentions, lesson.claims, lesson.problems) = report.finish();
     lesson
 }

@@ -5,6 +5,7 @@
 
 mod axis;
 mod draw;
+pub mod formula;
 mod labels;
 mod layout;
 mod reading;

@@ -64,7 +64,12 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Ledger(asked) => ledger::view(asked, block.line, page),
         BlockKind::Faded(faded) => faded::view(faded, block.line, page),
         BlockKind::Measure(measure) => measure::view(measure, block.line, page),
-        BlockKind::Deeper(deeper) => deeper::view(deeper, block.line, page),
+        BlockKind::Deeper(deeper) => {
+            deeper::view(plain(&deeper.title), &deeper.blocks, block.line, page)
+        }
+        BlockKind::Answers(inner) => {
+            deeper::view("The answers".to_owned(), inner, block.line, page)
+        }
         BlockKind::Teacher(inner) => teacher(inner, page),
         BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
         BlockKind::Target(target) => target::view(target, block.line, page),

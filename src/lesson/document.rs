@@ -173,6 +173,8 @@ pub enum BlockKind {
     Measure(Measure),
     /// A part that is folded until the reader opens it.
     Deeper(Deeper),
+    /// The answers to questions asked before, folded until the reader asks for them.
+    Answers(Vec<Block>),
     /// A note for teachers, hidden in normal reading.
     Teacher(Vec<Block>),
     /// Builds in columns, numbers in rows.

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::appears::{self, Appearance};
-use super::document::{Lesson, MentionKind};
+use super::document::{Block, Lesson, MentionKind};
 use super::problem::Problem;
 use super::{parse, proof};
 use crate::quantity::AnyId;
@@ -23,6 +23,7 @@ pub struct Library {
     pub problems: Vec<Problem>,
     pictures: BTreeMap<(String, String), Arc<[u8]>>,
     appearances: BTreeMap<&'static str, Vec<Appearance>>,
+    teachers: BTreeMap<String, Vec<Block>>,
 }
 
 impl Library {
@@ -49,6 +50,7 @@ impl Library {
         for (folder, lesson) in &mut read {
             // The folder is what links go by, also when the front matter is broken.
             lesson.id.clone_from(folder);
+            library.take_teacher(source, lesson);
             library.take_pictures(source, lesson);
         }
         proof::hold_together(&mut read);
@@ -71,6 +73,28 @@ impl Library {
     /// A picture that a lesson shows, as the bytes of its file.
     pub fn picture(&self, id: &str, file: &str) -> Option<Arc<[u8]>> {
         self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()
+    }
+
+    /// The teacher's page of a lesson, if it has one.
+    pub fn teacher(&self, id: &str) -> Option<&[Block]> {
+        self.teachers.get(id).map(Vec::as_slice)
+    }
+
+    /// What is wrong with a teacher's page is wrong with its lesson.
+    fn take_teacher(&mut self, source: &dyn Source, lesson: &mut Lesson) {
+        let file = lesson.file.replace(source::TEXT, source::TEACHER);
+        match source.teacher(&lesson.id) {
+            Ok(None) => {}
+            Ok(Some(text)) => {
+                let page = super::page(&text, &file);
+                lesson.problems.extend(page.problems);
+                self.teachers.insert(lesson.id.clone(), page.blocks);
+            }
+            Err(error) => {
+                let words = format!("the teacher's page cannot be read: {error}");
+                lesson.problems.push(unreadable(&file, words, "a text file in UTF-8"));
+            }
+        }
     }
 
     fn take_pictures(&mut self, source: &dyn Source, lesson: &mut Lesson) {

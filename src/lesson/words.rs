@@ -106,6 +106,7 @@ fn of_block(kind: &BlockKind, text: &mut String) {
             add(text, &of_spans(&deeper.title));
             of_blocks(&deeper.blocks, text);
         }
+        BlockKind::Answers(blocks) => of_blocks(blocks, text),
         BlockKind::Teacher(_) => {}
         BlockKind::Broken { name, source, .. } => {
             add(text, name);

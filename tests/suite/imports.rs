@@ -10,21 +10,24 @@ use paths::{FoundPath, paths};
 
 /// Each part of the house, and the other parts it may see.
 const MAY_SEE: &[(&str, &[&str])] = &[
+    ("aside", &[]),
     ("physics", &[]),
     ("quantity", &[]),
     ("rules", &["physics", "quantity"]),
     ("sheet", &["quantity", "rules"]),
     ("study", &["sheet", "rules", "quantity", "physics"]),
     ("lesson", &["quantity", "rules", "sheet"]),
-    ("notebook", &["quantity"]),
+    ("notebook", &["aside", "quantity"]),
     ("plot", &["quantity", "study"]),
-    ("handout", &["lesson", "plot", "study", "sheet", "notebook", "quantity", "rules"]),
+    ("handout", &["aside", "lesson", "plot", "study", "sheet", "notebook", "quantity", "rules"]),
     ("app", EVERYTHING_BELOW),
     ("cli", EVERYTHING_BELOW),
 ];
 
-const EVERYTHING_BELOW: &[&str] =
-    &["physics", "quantity", "rules", "sheet", "study", "lesson", "notebook", "plot", "handout"];
+const EVERYTHING_BELOW: &[&str] = &[
+    "aside", "physics", "quantity", "rules", "sheet", "study", "lesson", "notebook", "plot",
+    "handout",
+];
 
 /// Paths from outside that only some files may use: each file named without `src/` and `.rs`, a
 /// module standing for all that is inside it.
@@ -44,7 +47,7 @@ const FENCES: &[(&[&str], &[&str])] = &[
 
 /// The few files that load and save.
 const READS_AND_WRITES_FILES: &[&str] =
-    &["sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
+    &["aside", "sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
 
 /// The crate's own roots may see everything.
 const ROOTS: &[&str] = &["lib", "main"];

@@ -140,7 +140,7 @@ impl Window {
         let texts = BTreeMap::from([("mud".to_owned(), text)]);
         let (mut app, _) = App::new(Start {
             build: path,
-            source: Box::new(Memory { texts, pictures: BTreeMap::new() }),
+            source: Box::new(Memory { texts, ..Memory::default() }),
             watched: None,
             folders: Folders {
                 settings: folder.path().join("settings"),

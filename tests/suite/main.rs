@@ -10,6 +10,7 @@ mod app_builds;
 mod arguments;
 mod commands;
 mod golden;
+mod handout;
 mod imports;
 mod ledger;
 mod lesson_authoring;

@@ -2,7 +2,7 @@
 
 use std::io;
 
-use super::source::{Source, TEXT};
+use super::source::{Source, TEACHER, TEXT, in_utf8};
 
 macro_rules! files {
     ($($lesson:literal: $($file:literal),+;)*) => {
@@ -42,8 +42,11 @@ impl Source for Shipped {
     }
 
     fn text(&self, id: &str) -> io::Result<String> {
-        String::from_utf8(Self::read(id, TEXT)?)
-            .map_err(|error| io::Error::new(io::ErrorKind::InvalidData, error))
+        in_utf8(Self::read(id, TEXT)?)
+    }
+
+    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
+        Self::read(id, TEACHER).ok().map(in_utf8).transpose()
     }
 
     fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
