@@ -211,7 +211,7 @@ pub const LIMITS: &[Limit] = &[
         demand: BATTERY_CURRENT.any(),
         capacity: WIRE_RATED_CURRENT.any(),
         title: "Wires and plugs",
-        only: Only::Any,
+        only: Only::Electric,
         lesson: "drive",
         first_move: "Shorten the run, then take thicker wire and larger plugs.",
         gives: "Wires or plugs get hotter than their insulation takes.",

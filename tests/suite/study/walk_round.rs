@@ -189,7 +189,7 @@ fn joints_and_beams_are_checked_too() {
     approx::assert_relative_eq!(of(SLIP_MARGIN.any()).margin.unwrap(), 0.84, max_relative = 1e-9);
     assert_eq!(of(BEAM_MARGIN.any()).verdict, Verdict::Gives);
     let across = of(ACROSS_MARGIN.any());
-    assert!(across.sentence.contains("0.207 times"), "{}", across.sentence);
+    assert!(across.sentence.contains("0.206 times"), "{}", across.sentence);
     assert!(matches!(of(SHEAR_MARGIN.any()).verdict, Verdict::NotKnown(_)));
 }
 

@@ -8,7 +8,7 @@ use crate::quantity::catalogue::machine::*;
 use crate::quantity::catalogue::motion::WANTED_ACCELERATION;
 use crate::quantity::catalogue::running_gear::{CONTACT_LENGTH, SKI_COUNT, TRACK_COUNT};
 use crate::quantity::{Angle, Force, Id, Length, Mass, Ratio};
-use crate::rules::{Caution, Fault, Maybe, Rule, Values};
+use crate::rules::{Caution, Fault, Maybe, Origin, Rule, Values};
 
 const MOMENTS: &str = "Balance of moments, OpenStax, University Physics Volume 1, section 12.1";
 const GILLESPIE_1: &str =
@@ -45,7 +45,11 @@ pub(super) fn rules() -> Vec<Rule> {
             .formula(r"\q{rear-arm} = \frac{1}{2} \q{support-length} + \q{balance-offset} - \q{support-middle}")
             .assumes(FRAME)
             .holds("Any machine with a front and a rear support.")
-            .source(MOMENTS),
+            .source(MOMENTS)
+            .cautions(&[Caution {
+                when: over_the_track,
+                says: "The balance point is taken to be over the track's middle, where the skis carry nothing: say how far ahead of it it is.",
+            }]),
         Rule::new(FRONT_ARM, (SUPPORT_LENGTH, BALANCE_OFFSET, SUPPORT_MIDDLE), balance::front_arm)
             .title("From the balance point to the front support")
             .formula(r"\q{front-arm} = \frac{1}{2} \q{support-length} - \q{balance-offset} + \q{support-middle}")
@@ -153,6 +157,13 @@ fn middle_assumed(values: &Values) -> bool {
         && values.si(WHEELBASE_MIDDLE).is_none()
         && some(TRACK_COUNT)
         && !some(SKI_COUNT)
+}
+
+/// Whether the balance point of a machine with skis in front of a track is not said.
+fn over_the_track(values: &Values) -> bool {
+    values.origin(BALANCE_OFFSET) == Some(Origin::Assumed)
+        && values.si(SUPPORT_MIDDLE) > Some(0.0)
+        && values.si(SKI_COUNT) > Some(0.0)
 }
 
 /// On level ground the height is not asked for.
