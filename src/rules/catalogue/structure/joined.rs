@@ -37,7 +37,7 @@ pub(super) fn rules() -> Vec<Rule> {
             plated_second_moment,
         )
         .title("What is far from the middle counts most")
-        .formula(r"\q{plated-second-moment} = \q{second-moment} + \dfrac{\q{plate-width} \cdot \q{plate-thickness}^3}{12} + \dfrac{\q{section-area} \cdot \q{plate-width} \cdot \q{plate-thickness}}{\q{section-area} + \q{plate-width} \cdot \q{plate-thickness}} \, \q{plate-distance}^2")
+        .formula(r"\q{plated-second-moment} = \q{second-moment} + \dfrac{\q{plate-width} \cdot \q{plate-thickness}^3}{12} + \dfrac{\q{section-area} \cdot \q{plate-width} \cdot \q{plate-thickness}}{\q{section-area} + \q{plate-width} \cdot \q{plate-thickness}} \cdot \q{plate-distance}^2")
         .assumes(ONE_PIECE)
         .holds("A flat plate on one side of any section; a thin plate that is pressed together buckles long before.")
         .source(STATICS)
