@@ -27,8 +27,8 @@ pub fn view<'a>(
         text(format!("Walk round {}", desk.name())).size(size::TITLE).font(BOLD).width(Fill),
         text(
             "Each limit, what gives first at the top. A margin is what holds over what is asked: \
-             under 1 it gives. These checks cover the lessons there are; they do not replace a \
-             maker’s manual, local rules or a test with your own eyes on it."
+             under 1 it gives. These checks do not replace a maker’s manual, local rules or a \
+             test with your own eyes on it."
         )
         .size(size::BODY)
         .line_height(theme::LEADING)

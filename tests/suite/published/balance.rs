@@ -116,11 +116,12 @@ const LOADS: &[Case] = &[
             (WANTED_ACCELERATION.any(), 4.84 * FOOT),
         ],
         &[
+            Found(LOAD_SHIFT.any(), 96.8 * LBF),
             Found(MOVING_REAR_LOAD.any(), 1763.0 * LBF),
             Found(MOVING_FRONT_LOAD.any(), 1441.0 * LBF),
         ],
         MERIAM,
-        "Printed. Acceleration and slope both lean on the rear.",
+        "Loads printed, the shift worked out. Acceleration and slope both lean on the rear.",
     ),
     read(
         "cg-uniform-cone",
@@ -198,8 +199,17 @@ const ENDS: &[Case] = &[
     recalled(
         "flip-truck-wheelie",
         0.001,
-        &[(WHEELBASE.any(), 120.0 * INCH), (CG_HEIGHT.any(), 24.0 * INCH)],
-        &[Found(FRONT_LIFT_LIMIT.any(), 2.5), Found(FRONT_LIFT_ACCELERATION.any(), 2.5 * GN)],
+        &[
+            (WHEELBASE.any(), 120.0 * INCH),
+            (CG_HEIGHT.any(), 24.0 * INCH),
+            (WANTED_ACCELERATION.any(), 2.5 * GN),
+        ],
+        &[
+            Found(FRONT_LIFT_LIMIT.any(), 2.5),
+            Found(FRONT_LIFT_ACCELERATION.any(), 2.5 * GN),
+            Found(CLIMB_DEMAND.any(), 2.5),
+            Found(FRONT_LIFT_MARGIN.any(), 1.0),
+        ],
         MERIAM,
         "Geometry printed; a low long machine spins its wheels instead.",
     ),
@@ -257,8 +267,17 @@ const SIDES: &[Case] = &[
     read(
         "tip-or-slide-grippy",
         0.001,
-        &[(STABILITY_FACTOR.any(), 0.751), (GRIP_COEFFICIENT.any(), 0.88)],
-        &[Found(SIDE_LIMIT.any(), 0.751), Found(SIDE_LIMIT_SLOPE.any(), 36.9 * DEG)],
+        &[
+            (STABILITY_FACTOR.any(), 0.751),
+            (GRIP_COEFFICIENT.any(), 0.88),
+            (SIDE_SLOPE.any(), 36.9 * DEG),
+        ],
+        &[
+            Found(SIDE_LIMIT.any(), 0.751),
+            Found(SIDE_LIMIT_SLOPE.any(), 36.9 * DEG),
+            Found(SIDE_SLOPE_DEMAND.any(), 0.751),
+            Found(SIDE_SLOPE_MARGIN.any(), 1.0),
+        ],
         ATV,
         "Highest grip and lowest tilt-table ratio measured: it tips. The ratio is the tangent of the table's tilt.",
     ),

@@ -81,7 +81,10 @@ const CASES: &[Case] = &[
             (CONTACT_LENGTH.any(), 6.0 * FOOT),
             (BALANCE_OFFSET.any(), 1.0 * FOOT),
         ],
-        &[Found(LOW_END_PRESSURE.any(), 2.0 * 120e3 * LBF / (84.0 * FOOT * FOOT))],
+        &[
+            Found(END_PRESSURE_RATIO.any(), 2.0),
+            Found(LOW_END_PRESSURE.any(), 2.0 * 120e3 * LBF / (84.0 * FOOT * FOOT)),
+        ],
         "An examination problem on an eccentric footing for the civil engineer's licence in the USA: 120 kip, 6 ft by 14 ft, 1 ft off the middle, read on a public page",
         "Statement and condition read; at a sixth of the length the low end presses twice the mean.",
     ),

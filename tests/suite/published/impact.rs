@@ -68,6 +68,14 @@ const BY_TIME: &[Case] = &[
         "OpenStax, College Physics, section 2.4, problem 17 on Stapp's rocket sled; a worked solution read at engineering-math.org",
         "Printed. The book divides by 9.80 m/s², the yardstick here is 9.80665.",
     ),
+    recalled(
+        "momentum-football-player",
+        0.002,
+        &[(MASS.any(), 110.0), (IMPACT_SPEED.any(), 8.00)],
+        &[Found(MOMENTUM.any(), 880.0)],
+        "OpenStax, College Physics 2e, section 8.1, Example 8.1, from memory",
+        "Printed.",
+    ),
     read(
         "impulse-phone-drop",
         0.01,
@@ -137,6 +145,25 @@ const BY_DISTANCE: &[Case] = &[
         &[Found(MEAN_IMPACT_FORCE.any(), 3.53e5)],
         "OpenStax, College Physics 2e, section 7.3, Example 7.6 (module m42148)",
         "Printed. The book drops the fall during the stop; with it, as here, 3.534e5 N.",
+    ),
+    recalled(
+        "weight-share-skier-on-25-degrees",
+        0.002,
+        &[(MASS.any(), 60.0), (GRAVITY.any(), 9.80), (APPROACH_ANGLE.any(), 25.0 * DEG)],
+        &[Found(WEIGHT_SHARE.any(), 60.0 * 4.14)],
+        "OpenStax, College Physics 2e, section 4.5, skier on a slope of 25°, from memory",
+        "Printed as the acceleration without friction, 4.14 m/s²: it holds up that part of the weight.",
+    ),
+    recalled(
+        "pressure-nail-tip",
+        0.003,
+        &[
+            (PEAK_IMPACT_FORCE.any(), 2.36e3),
+            (IMPACT_PATCH.any(), std::f64::consts::FRAC_PI_4 * 1e-6),
+        ],
+        &[Found(IMPACT_PRESSURE.any(), 3.00e9)],
+        "OpenStax, College Physics 2e, section 11.3, problem on a nail's tip of 1.00 mm, from memory",
+        "Printed force in, given pressure out.",
     ),
     read(
         "stop-distance-ship-pier",

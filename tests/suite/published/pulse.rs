@@ -53,6 +53,14 @@ const CASES: &[Case] = &[
         "Without bounce. The rule takes a half-sine when nothing is said.",
     ),
     recalled(
+        "peak-jedec-b-from-speed",
+        0.005,
+        &[(IMPACT_SPEED.any(), 4.67), (STOP_TIME.any(), 0.5 * MS)],
+        &[Found(PEAK_DECELERATION_G.any(), 1500.0)],
+        "JEDEC JESD22-B104C, table of component test levels, service condition B, from memory",
+        "The same row from its velocity change and length to its peak.",
+    ),
+    recalled(
         "peak-half-sine",
         0.002,
         &[(STOPPING_FORCE.any(), 661.2), (WEIGHT_SHARE.any(), 0.0)],

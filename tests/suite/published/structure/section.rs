@@ -88,6 +88,7 @@ const ROUND_TUBES: &[Case] = &[
             Found(SECTION_AREA.any(), 0.494 * IN2),
             Found(TUBE_SECOND_MOMENT.any(), 0.08734 * IN4),
             Found(SECTION_MODULUS.any(), 0.1328 * IN3),
+            Found(TUBE_SECTION_MODULUS.any(), 0.1328 * IN3),
             Found(TUBE_POLAR_MODULUS.any(), 0.2656 * IN3),
         ],
         MOTT,
