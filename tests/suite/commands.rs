@@ -259,6 +259,21 @@ fn the_demonstration_crawlers_give_every_number_a_limit_asks_for() {
     assert!(of("not known").is_empty() && of("invalid").is_empty());
 }
 
+/// Nothing gives on the wheeled demo, and what is about tracks alone is no failure.
+#[test]
+fn a_limit_that_does_not_apply_is_no_failure() {
+    let out = ends_with(0, &["walk-round", "dune-cart"]);
+    assert!(!out.contains("cannot be found"), "{out}");
+    let limits = json(&["walk-round", "dune-cart", "--json"]);
+    let limits = limits["limits"].as_array().unwrap();
+    let other: Vec<_> = limits.iter().filter(|l| l["verdict"] == "does not apply").collect();
+    assert_eq!(other.len(), 2, "{other:?}");
+    assert!(other.iter().all(|limit| limit["margin"].is_null()), "{other:?}");
+    // A lesson is named where the program has it.
+    let of = |id: &str| limits.iter().find(|limit| limit["limit"] == id).unwrap();
+    assert_eq!(of("frame-margin")["lesson"], "impact");
+}
+
 #[test]
 fn a_demonstration_build_needs_no_file() {
     let elsewhere = tempfile::tempdir().unwrap();

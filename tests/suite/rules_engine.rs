@@ -1,7 +1,9 @@
 //! The rules from outside: the whole table, the engine, each topic, and the laws behind them.
 
+mod bounce_and_twist;
 mod cautions;
 mod course;
+mod datum;
 mod examples;
 mod laws;
 mod motion_laws;

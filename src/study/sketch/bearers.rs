@@ -2,6 +2,7 @@
 
 use super::{About, Sketch, near};
 use crate::quantity::catalogue;
+use crate::quantity::catalogue::balance::WHEELBASE_MIDDLE;
 use crate::quantity::catalogue::running_gear::*;
 use crate::quantity::{Id, Ratio};
 use crate::rules::Values;
@@ -65,9 +66,13 @@ impl Sketch {
             found
         });
         let wheelbase = named(values, "wheelbase");
+        // Where the middle of the wheelbase is, from the middle of the ground contact.
+        let middle = values.si(WHEELBASE_MIDDLE).filter(near);
+        let ahead = wheelbase.filter(|_| tracks > 0);
+        let ahead = ahead.map(|reach| middle.map_or(reach, |middle| middle + reach / 2.0));
         self.tracks(tracks, gauge, values);
         self.wheels(wheels, gauge, wheelbase, values);
-        self.skis(skis, gauge, wheelbase.filter(|_| tracks > 0), values);
+        self.skis(skis, gauge, ahead, values);
         if tracks > 0 && skis > 0 && wheelbase.is_none() {
             self.lack("wheelbase", true);
         }
@@ -159,13 +164,14 @@ impl Sketch {
             squash,
         };
         let reach = wheelbase.unwrap_or(0.0);
+        let middle = values.si(WHEELBASE_MIDDLE).filter(near).unwrap_or(0.0);
         let mut left_over = count;
         for axle in 0..axles {
             let part = if axles > 1 { axle as f64 / (axles - 1) as f64 - 0.5 } else { 0.0 };
             let on_axle = if count == 2 && axles == 2 { 1 } else { left_over.min(2) };
             left_over -= on_axle;
             let abreast = abreast(on_axle, gauge);
-            self.bearers.extend(abreast.into_iter().map(|left| wheel(reach * part, left)));
+            self.bearers.extend(abreast.into_iter().map(|left| wheel(middle + reach * part, left)));
         }
     }
 
