@@ -25,7 +25,7 @@ pub fn impossible_given(entry: &Entry) -> String {
 }
 
 /// Why a formula has no answer.
-pub(super) fn impossible(why: Impossible) -> String {
+pub(super) fn impossible(why: Impossible) -> &'static str {
     match why {
         Impossible::NoContact => {
             "Nothing touches the ground: say how many tracks, wheels or skis there are."
@@ -142,7 +142,6 @@ pub(super) fn impossible(why: Impossible) -> String {
             "No size of battery closes this: each kilogram added asks for more than another kilogram of battery, drive and frame to carry it. Ask for less distance, less drag or a better battery."
         }
     }
-    .to_owned()
 }
 
 /// Why a result that is not finite is not shown.

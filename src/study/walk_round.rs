@@ -16,7 +16,7 @@ use crate::quantity::catalogue::{
     structure::*,
     turning::*,
 };
-use crate::rules::{Lack, Value};
+use crate::rules::{Lack, Lacks, Value};
 
 /// A limit of the machine: something asked of it, against what it can take.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -249,7 +249,7 @@ pub enum Verdict {
     /// It can take what is asked.
     Holds,
     /// These given quantities are lacking.
-    NotKnown(Vec<Lack>),
+    NotKnown(Lacks),
     /// The numbers given cannot be meant, or have no answer, and why.
     Invalid(String),
 }
@@ -298,7 +298,7 @@ pub fn not_known(findings: &[Finding]) -> Option<String> {
     for finding in findings {
         let Verdict::NotKnown(of_this) = &finding.verdict else { continue };
         unknown += 1;
-        for lack in of_this {
+        for lack in of_this.iter() {
             if !lacks.contains(lack) {
                 lacks.push(lack.clone());
             }
@@ -323,7 +323,10 @@ fn check(limit: &'static Limit, outcome: &Outcome) -> Finding {
             };
             finding(None, None, Verdict::Holds, sentence.to_owned())
         }
-        Value::Invalid(why) => finding(None, None, Verdict::Invalid(why.clone()), why.clone()),
+        Value::Invalid(why) => {
+            let why = why.to_string();
+            finding(None, None, Verdict::Invalid(why.clone()), why)
+        }
         Value::Known(known) => {
             let range = outcome.range(limit.margin).map(|range| (range.low, range.high));
             let upset = outcome.ranges.upset_by(limit.margin).first().copied();
