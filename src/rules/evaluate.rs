@@ -94,7 +94,9 @@ fn station(entry: &'static Entry) -> Station {
     Station {
         entry,
         rule,
-        needs: needs.filter_map(|need| Some((quantities::index(need.id)?, need.optional))).collect(),
+        needs: needs
+            .filter_map(|need| Some((quantities::index(need.id)?, need.optional)))
+            .collect(),
         partner,
         itself: [itself],
         dependents: Vec::new(),
@@ -184,8 +186,7 @@ impl Course {
     /// nothing but what the course starts from.
     pub fn run(&self, givens: &Givens, values: &mut Values) {
         for &place in &self.places {
-            values.slots[place] =
-                given(givens, place).unwrap_or(Value::Missing(Lacks::default()));
+            values.slots[place] = given(givens, place).unwrap_or(Value::Missing(Lacks::default()));
         }
         self.find(givens, values);
     }
@@ -283,9 +284,9 @@ fn found(station: &'static Station, rule: &'static Rule, values: &Values) -> Val
         }
         Ok(_) => Value::Invalid(words::not_a_number(rule, values).into()),
         Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why).into()),
-        Err(Fault::Needs(ids)) => Value::Missing(
-            ids.iter().fold(lacks, |lacks, id| lacks.with(&lacks_of(*id, values))),
-        ),
+        Err(Fault::Needs(ids)) => {
+            Value::Missing(ids.iter().fold(lacks, |lacks, id| lacks.with(&lacks_of(*id, values))))
+        }
         Err(Fault::NeedsOneOf(ids)) => {
             // Of each way, what it lacks first: one question at a time.
             let first = |id: &AnyId| lacks_of(*id, values).first().cloned();

@@ -55,7 +55,9 @@ pub(super) fn impossible(why: Impossible) -> &'static str {
         Impossible::NeverReached => {
             "It never gets there: even at rest temperature it stays under the limit."
         }
-        Impossible::TooHotAlready => "The air is already as warm as the limit, so nothing may be heated at all.",
+        Impossible::TooHotAlready => {
+            "The air is already as warm as the limit, so nothing may be heated at all."
+        }
         Impossible::NoRestWillDo => {
             "No rest is long enough: one stretch of work alone passes the limit. Shorten the work or lower the current."
         }
@@ -89,7 +91,9 @@ pub(super) fn impossible(why: Impossible) -> &'static str {
         Impossible::PackCollapses => {
             "The battery cannot give this current: its own resistance would take all of its voltage."
         }
-        Impossible::NothingAsked => "Nothing is asked of this limit, so there is no margin to state.",
+        Impossible::NothingAsked => {
+            "Nothing is asked of this limit, so there is no margin to state."
+        }
         Impossible::StraightOn => "The machine goes straight on, so there is no turn.",
         Impossible::NoTurnThere => {
             "The steering angle must be less than 90° either way, or no turn comes of it."

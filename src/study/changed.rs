@@ -2,9 +2,9 @@
 
 use std::cell::RefCell;
 
+use super::outcome::Outcome;
 use crate::quantity::AnyId;
 use crate::rules::{Course, Givens, Origin, Value, Values, catalogue::partner, evaluate};
-use super::outcome::Outcome;
 use crate::study::words::lacking;
 
 /// One number of a build, ready to be changed again and again.

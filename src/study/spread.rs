@@ -165,10 +165,7 @@ fn steady(run: [f64; 5]) -> bool {
 }
 
 /// Adds the effects up; `Err` names the givens that leave no number.
-fn gather(
-    centre: f64,
-    effects: Vec<(AnyId, Effect)>,
-) -> Result<Option<Range>, Vec<AnyId>> {
+fn gather(centre: f64, effects: Vec<(AnyId, Effect)>) -> Result<Option<Range>, Vec<AnyId>> {
     let (mut down, mut up, mut squares) = (0.0, 0.0, 0.0);
     let (mut contributions, mut one_sided, mut upset) = (Vec::new(), Vec::new(), Vec::new());
     for (id, effect) in effects {
