@@ -217,7 +217,7 @@ struct Input<'a> {
 impl<'a> Input<'a> {
     fn width(self, width: Length) -> Element<'a, Event> {
         let event = event(&self.place, self.id);
-        stepping(self.field.width(width), move |step| event(Act::Stepped(step))).into()
+        stepping(self.field.width(width), move |step| event(Act::Stepped(step)))
     }
 }
 

@@ -76,11 +76,14 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
 }
 
 #[test]
-fn under_a_question_only_tab_and_escape_are_heard() {
+fn under_a_question_it_alone_is_moved_answered_and_put_away() {
     let heard = |key, modifiers| message(&pressed(key, modifiers), Some(&Question::Keys));
     assert!(matches!(heard(Key::Named(Named::Tab), NONE), Some(Message::Focus { back: false })));
     assert!(matches!(heard(Key::Named(Named::Escape), NONE), Some(Message::QuestionClosed)));
-    assert!(heard(Key::Named(Named::PageDown), NONE).is_none());
+    let down = heard(Key::Named(Named::PageDown), NONE);
+    assert!(matches!(down, Some(Message::Scroll(Scroll::Pages(1)))));
+    assert!(heard(Key::Named(Named::Space), NONE).is_none(), "it answers");
+    assert!(heard(Key::Named(Named::ArrowRight), Modifiers::ALT).is_none());
     assert!(heard(Key::Character("n".into()), Modifiers::COMMAND).is_none());
 }
 
@@ -123,4 +126,19 @@ fn the_sheet_of_keys_opens_and_closes_by_key() {
     }
     rig.key(Named::Escape, NONE);
     assert_eq!(rig.app.question, None);
+}
+
+#[test]
+fn the_sheet_of_keys_is_read_to_its_end_by_key() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = Rig::open(rig::start(&folder), Size::new(400.0, 300.0));
+    rig.key(Named::F1, NONE);
+    let close = |rig: &mut Rig| rig.find(id("answer:0")).unwrap().bounds().y;
+    let top = close(&mut rig);
+    rig.key(Named::End, NONE);
+    assert!(close(&mut rig) < top - 100.0, "the end is in view");
+    rig.key(Named::Home, NONE);
+    assert!((close(&mut rig) - top).abs() < 1.0);
+    rig.key(Named::ArrowDown, NONE);
+    assert!(close(&mut rig) < top);
 }
