@@ -54,8 +54,8 @@ pub fn view<'a>(
         let words = if open { "Fewer".to_owned() } else { format!("{rest} more") };
         pressable(Kind::Word, text(words).size(size::SMALL)).on_press(Message::StripTurned)
     });
-    let title = (!tight)
-        .then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
+    let title =
+        (!tight).then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
     let (padding, low) = if tight { ([2.0, UNIT], TIGHT) } else { ([UNIT, 2.0 * UNIT], HEIGHT) };
     container(
         row![title, inside, more]

@@ -7,12 +7,12 @@ use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
+use crate::app::keys;
 use crate::app::question::{self, Question};
 use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, contents};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
-use crate::app::keys;
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
 use crate::sheet::Edit;

@@ -2,9 +2,7 @@
 
 use iced::Element;
 use iced::keyboard::Key;
-use iced::widget::text_editor::{
-    Action, Binding, Content, Cursor, Edit, KeyPress, Motion, Status,
-};
+use iced::widget::text_editor::{Action, Binding, Content, Cursor, Edit, KeyPress, Motion, Status};
 
 use super::Message;
 use crate::app::theme::{self, REGULAR, UNIT, size};
@@ -63,15 +61,18 @@ impl Note {
         }
     }
 
+    /// A step is a word with the space after it, or one edit of another kind.
     fn remember(&mut self, action: &Action) {
-        let letter =
-            matches!(action, Action::Edit(Edit::Insert(letter)) if !letter.is_whitespace());
-        if !(letter && self.in_word) {
+        let inserted = match action {
+            Action::Edit(Edit::Insert(letter)) => Some(*letter),
+            _ => None,
+        };
+        if inserted.is_none() || !self.in_word {
             self.before.push(self.now());
             let over = self.before.len().saturating_sub(STEPS);
             self.before.drain(..over);
         }
-        self.in_word = letter;
+        self.in_word = inserted.is_some_and(|letter| !letter.is_whitespace());
         self.after.clear();
     }
 
