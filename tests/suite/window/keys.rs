@@ -6,7 +6,6 @@ use heftwise::app::screen::Place;
 use heftwise::app::shell::Message;
 use iced::Size;
 use iced::keyboard::{self, Key, Modifiers, key::Named};
-use iced_test::selector::Bounded;
 
 use super::rig::{self, Rig, key_event};
 
