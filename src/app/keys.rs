@@ -29,8 +29,10 @@ pub fn message(event: &Event, question: Option<&Question>, place: &Place) -> Opt
     if let (Key::Named(Named::Escape), true) = (key, question.is_some() || !teaches(place)) {
         return Some(Message::QuestionClosed);
     }
+    let scrolls = || scroll(key, *modifiers).map(Message::Scroll);
     if question.is_some() {
-        return None;
+        // Space answers it.
+        return if matches!(key, Key::Named(Named::Space)) { None } else { scrolls() };
     }
     if modifiers.command() {
         return command(key, *physical_key, *modifiers);
@@ -47,15 +49,23 @@ pub fn message(event: &Event, question: Option<&Question>, place: &Place) -> Opt
         (Named::F6, _) => Some(Message::FocusPage),
         (Named::F1, _) => Some(Message::KeysTurned),
         (Named::F5, _) => Some(Message::Show),
-        (Named::PageDown, false) => Some(Message::Scroll(Scroll::Pages(1))),
-        (Named::PageUp, false) => Some(Message::Scroll(Scroll::Pages(-1))),
-        (Named::Space, false) => {
-            Some(Message::Scroll(Scroll::Pages(if modifiers.shift() { -1 } else { 1 })))
-        }
-        (Named::ArrowDown, false) => Some(Message::Scroll(Scroll::Lines(1))),
-        (Named::ArrowUp, false) => Some(Message::Scroll(Scroll::Lines(-1))),
-        (Named::Home, false) => Some(Message::Scroll(Scroll::Top)),
-        (Named::End, false) => Some(Message::Scroll(Scroll::End)),
+        _ => scrolls(),
+    }
+}
+
+/// How a key moves what can be scrolled.
+fn scroll(key: &Key, modifiers: Modifiers) -> Option<Scroll> {
+    if modifiers.alt() || modifiers.command() {
+        return None;
+    }
+    match key {
+        Key::Named(Named::PageDown) => Some(Scroll::Pages(1)),
+        Key::Named(Named::PageUp) => Some(Scroll::Pages(-1)),
+        Key::Named(Named::Space) => Some(Scroll::Pages(if modifiers.shift() { -1 } else { 1 })),
+        Key::Named(Named::ArrowDown) => Some(Scroll::Lines(1)),
+        Key::Named(Named::ArrowUp) => Some(Scroll::Lines(-1)),
+        Key::Named(Named::Home) => Some(Scroll::Top),
+        Key::Named(Named::End) => Some(Scroll::End),
         _ => None,
     }
 }

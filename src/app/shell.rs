@@ -4,7 +4,9 @@
 mod acts;
 mod class;
 mod company;
+mod filing;
 mod notes;
+mod recovery;
 mod view;
 
 use std::path::PathBuf;
@@ -21,8 +23,8 @@ use crate::app::settings::{Daylight, Settings};
 use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
 use crate::quantity::UnitSet;
-use crate::sheet::Sheet;
 use crate::sheet::file::Stamp;
+use crate::sheet::file::autosave::Slot;
 
 /// Where the program keeps its own files.
 #[derive(Debug, Clone)]
@@ -76,7 +78,11 @@ pub struct App {
     source: Box<dyn Source + Send + Sync>,
     folders: Folders,
     system_dark: bool,
-    recovered: Option<Sheet>,
+    /// Where unsaved work of the build on the desk is kept aside.
+    slot: Slot,
+    recovered: Option<recovery::Found>,
+    /// Work found that the reader will decide about another time.
+    put_off: Vec<Slot>,
     kept: u64,
     /// The change of the file that the reader has been asked about.
     seen: Option<Stamp>,
@@ -213,7 +219,7 @@ impl App {
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
         let library = Library::load(start.source.as_ref());
-        let (mut desk, told) = acts::first_desk(start.build.as_deref());
+        let (mut desk, told) = filing::first_desk(start.build.as_deref());
         desk.company = Company::remembered(&settings.companions);
         let (book, book_told) = Book::open(&start.folders.notebook);
         let told: Vec<String> = told.into_iter().chain(book_told).collect();
@@ -236,7 +242,9 @@ impl App {
             source: start.source,
             folders: start.folders,
             system_dark: false,
+            slot: Slot::new(),
             recovered: None,
+            put_off: Vec::new(),
             kept: 0,
             seen: None,
             after_save: None,

@@ -1,5 +1,6 @@
 //! Pieces that screens and blocks are put together from.
 
+mod delegate;
 pub mod field;
 pub mod formula;
 pub mod inert;

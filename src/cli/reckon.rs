@@ -74,7 +74,7 @@ impl Reckon {
                 if self.json {
                     write_json(out, &answer::invalid_json(entry, why))?;
                 }
-                Err(Stop::Failed(with_problems(why.clone(), &problems)))
+                Err(Stop::Failed(with_problems(why.to_string(), &problems)))
             }
         }
     }

@@ -67,6 +67,7 @@ fn verdict(verdict: &Verdict) -> &'static str {
         Verdict::Holds => "holds",
         Verdict::NotKnown(_) => "not known yet",
         Verdict::Invalid(_) => "no answer",
+        Verdict::DoesNotApply => "does not apply",
     }
 }
 

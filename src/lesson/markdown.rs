@@ -1,19 +1,20 @@
 //! From the events of the Markdown parser to blocks.
 
+mod code;
 mod definition;
 mod footnote;
 mod table;
 
 use std::ops::Range;
 
-use pulldown_cmark::{BlockQuoteKind, CodeBlockKind, Event, Parser, Tag, TagEnd};
+use pulldown_cmark::{BlockQuoteKind, Event, Parser, Tag, TagEnd};
 
 use super::anchor::Anchors;
-use super::block;
 use super::document::{AlertKind, Block, BlockKind, Heading};
 use super::inline::{self, Inline, OPTIONS, Part, Text};
 use super::place::{Fault, Origin, Report};
 use super::words;
+use code::{Code, CodeKind};
 use definition::Definitions;
 use footnote::Footnotes;
 use table::Table;
@@ -102,20 +103,6 @@ struct Leaf {
     line: usize,
     heading: Option<u8>,
     inline: Inline,
-}
-
-struct Code {
-    line: usize,
-    at: usize,
-    kind: CodeKind,
-    text: String,
-    origin: Origin,
-}
-
-enum CodeKind {
-    Plain(String),
-    Live(String),
-    Html,
 }
 
 struct Reader<'r, 'a, 's> {
@@ -266,54 +253,6 @@ impl Reader<'_, '_, '_> {
         let anchor = self.anchors.name(&title);
         self.headings.push(Heading { level, anchor: anchor.clone(), title, line });
         self.top().blocks.push(Block { line, kind: BlockKind::Heading { level, anchor, spans } });
-    }
-
-    fn start_code(&mut self, kind: CodeBlockKind, at: Range<usize>) {
-        let kind = match kind {
-            CodeBlockKind::Fenced(info) if block::is_meant(&info) => {
-                if self.lesson.is_some() {
-                    CodeKind::Live(info.to_string())
-                } else {
-                    let fault = Fault::new("a live block inside another", "each on its own");
-                    self.report.add(self.from.origin.file(at.start), fault);
-                    CodeKind::Plain(info.to_string())
-                }
-            }
-            CodeBlockKind::Fenced(info) => CodeKind::Plain(info.to_string()),
-            CodeBlockKind::Indented => CodeKind::Plain(String::new()),
-        };
-        self.open_code(kind, at);
-    }
-
-    fn open_code(&mut self, kind: CodeKind, at: Range<usize>) {
-        let origin = Origin::default();
-        let line = self.line(at.start);
-        self.code = Some(Code { line, at: at.start, kind, text: String::new(), origin });
-    }
-
-    fn code(&mut self, text: &str, at: Range<usize>) {
-        if let Some(code) = &mut self.code {
-            code.origin.push(code.text.len(), self.from.origin.file(at.start));
-            code.text.push_str(text);
-        }
-    }
-
-    fn end_code(&mut self) {
-        let Some(Code { line, at, kind, text, origin }) = self.code.take() else { return };
-        let kind = match kind {
-            CodeKind::Plain(language) => BlockKind::Code { language, text },
-            CodeKind::Html => BlockKind::Code { language: "html".to_owned(), text },
-            CodeKind::Live(name) => {
-                let at = self.from.origin.file(at);
-                let mut kind = block::read(&name, text, &origin, at, self.report);
-                if let BlockKind::Guess(guess) = &mut kind {
-                    let name = self.guesses.name(&words::of_spans(&guess.question));
-                    guess.key = format!("{}/{name}", self.lesson.unwrap_or_default());
-                }
-                kind
-            }
-        };
-        self.top().blocks.push(Block { line, kind });
     }
 
     fn end_row(&mut self, at: &Range<usize>) {

@@ -2,6 +2,7 @@
 
 use std::cell::RefCell;
 
+use super::outcome::Outcome;
 use crate::quantity::AnyId;
 use crate::rules::{Course, Givens, Origin, Value, Values, catalogue::partner, evaluate};
 use crate::study::words::lacking;
@@ -27,6 +28,20 @@ impl Changed {
         Self { by, course, scratch: RefCell::new((givens, values)) }
     }
 
+    /// The same where all that follows from the numbers is known already; none when the change does
+    /// not bear on what is wanted.
+    pub fn of(by: AnyId, outcome: &Outcome, wanted: &[AnyId]) -> Option<Self> {
+        let course = Course::between(&[by], wanted);
+        if course.is_empty() {
+            return None;
+        }
+        if partner(by).is_some() {
+            return Some(Self::new(by, &outcome.givens, wanted));
+        }
+        let scratch = RefCell::new((outcome.givens.clone(), outcome.values.clone()));
+        Some(Self { by, course, scratch })
+    }
+
     /// Reads what is known with the number at `x`, SI; only what is wanted is up to date.
     pub fn at<R>(&self, x: f64, read: impl FnOnce(&Values) -> R) -> R {
         let (givens, values) = &mut *self.scratch.borrow_mut();
@@ -40,7 +55,7 @@ impl Changed {
 pub(super) fn number(value: &Value) -> Result<f64, String> {
     match value {
         Value::Known(known) => Ok(known.si),
-        Value::Invalid(why) => Err(why.clone()),
+        Value::Invalid(why) => Err(why.to_string()),
         Value::Missing(lacks) => Err(lacking(lacks)),
     }
 }

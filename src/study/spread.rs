@@ -72,50 +72,71 @@ enum Effect {
 ///
 /// Spreads that are not positive and finite, or of quantities nobody gave, are passed over.
 pub fn ranges(givens: &Givens, values: &Values, spreads: &BTreeMap<AnyId, f64>) -> Ranges {
-    let moved: Vec<(AnyId, [Option<Values>; 4])> = spreads
-        .iter()
-        .filter_map(|(&id, &spread)| Some((id, steps(givens, values, id, spread)?)))
-        .collect();
+    let mut effects: BTreeMap<AnyId, Vec<(AnyId, Effect)>> = BTreeMap::new();
+    let mut scratch = (givens.clone(), values.clone());
+    for (&id, &spread) in spreads {
+        for (found, effect) in effects_of(id, spread, values, &mut scratch) {
+            effects.entry(found).or_default().push((id, effect));
+        }
+    }
     let mut ranges = Ranges::default();
-    for entry in catalogue::all() {
-        let Some(centre) = values.si(entry.id) else { continue };
-        let effects = moved.iter().map(|(id, steps)| (*id, effect(entry.id, centre, steps)));
+    for (found, effects) in effects {
+        let Some(centre) = values.si(found) else { continue };
         match gather(centre, effects) {
             Ok(Some(range)) => {
-                ranges.known.insert(entry.id, range);
+                ranges.known.insert(found, range);
             }
             Ok(None) => {}
             Err(upset) => {
-                ranges.unknown.insert(entry.id, upset);
+                ranges.unknown.insert(found, upset);
             }
         }
     }
     ranges
 }
 
-/// The rules run again at each step of a given; `None` where the given cannot be meant.
-fn steps(givens: &Givens, values: &Values, id: AnyId, spread: f64) -> Option<[Option<Values>; 4]> {
-    let entry = catalogue::find(id.name())?;
-    let Value::Known(known) = values.of(id) else { return None };
+/// What a spread of one given does to each number it bears on: the rules run again at each step.
+/// The scratch holds the numbers as they are, before and after.
+fn effects_of(
+    id: AnyId,
+    spread: f64,
+    values: &Values,
+    (givens, scratch): &mut (Givens, Values),
+) -> Vec<(AnyId, Effect)> {
+    let (Some(entry), Value::Known(known)) = (catalogue::find(id.name()), values.of(id)) else {
+        return Vec::new();
+    };
     if known.origin == Origin::Found || !spread.is_finite() || spread <= 0.0 {
-        return None;
+        return Vec::new();
     }
     let course = Course::from(&[id]);
-    Some(STEPS.map(|step| {
+    let before = givens.get(id);
+    let steps = STEPS.map(|step| {
         let si = known.si + step * spread;
         entry.admits(si).then(|| {
-            let (mut givens, mut values) = (givens.clone(), values.clone());
             givens.put(id, si, known.origin);
-            course.run(&givens, &mut values);
-            values
+            course.run(givens, scratch);
+            course.numbers(scratch).collect::<Vec<_>>()
         })
-    }))
+    });
+    match before {
+        Some((si, origin)) => givens.put(id, si, origin),
+        None => givens.clear(id),
+    }
+    course.restore(values, scratch);
+    let at = |place: usize| steps.each_ref().map(|step| Some(step.as_ref()?[place]));
+    let reached = course.passes().zip(course.numbers(values)).enumerate();
+    reached
+        .filter_map(|(place, (found, centre))| Some((found, effect(centre?, at(place)))))
+        .collect()
 }
 
-fn effect(id: AnyId, centre: f64, steps: &[Option<Values>; 4]) -> Effect {
+/// What the steps do to a number: each the number there, if it is known, or nothing where the
+/// given cannot be meant.
+fn effect(centre: f64, steps: [Option<Option<f64>>; 4]) -> Effect {
     let mut seen = [None; 4];
     for (slot, step) in seen.iter_mut().zip(steps) {
-        *slot = match step.as_ref().map(|values| values.si(id)) {
+        *slot = match step {
             Some(Some(si)) => Some(si - centre),
             Some(None) => return Effect::Upset,
             None => None,
@@ -144,10 +165,7 @@ fn steady(run: [f64; 5]) -> bool {
 }
 
 /// Adds the effects up; `Err` names the givens that leave no number.
-fn gather(
-    centre: f64,
-    effects: impl Iterator<Item = (AnyId, Effect)>,
-) -> Result<Option<Range>, Vec<AnyId>> {
+fn gather(centre: f64, effects: Vec<(AnyId, Effect)>) -> Result<Option<Range>, Vec<AnyId>> {
     let (mut down, mut up, mut squares) = (0.0, 0.0, 0.0);
     let (mut contributions, mut one_sided, mut upset) = (Vec::new(), Vec::new(), Vec::new());
     for (id, effect) in effects {

@@ -6,7 +6,7 @@ use super::outcome::Outcome;
 use super::words::{lacking, the};
 use crate::quantity::catalogue::{self, balance::*, drive::*, pressure::*, turning::*};
 use crate::quantity::{AnyId, Units};
-use crate::rules::{Lack, Value};
+use crate::rules::{Lack, Lacks, Value};
 pub use limits::{LIMITS, Limit, Only};
 
 /// How a limit stands.
@@ -19,7 +19,7 @@ pub enum Verdict {
     /// It can take what is asked.
     Holds,
     /// These given quantities are lacking.
-    NotKnown(Vec<Lack>),
+    NotKnown(Lacks),
     /// The numbers given cannot be meant, or have no answer, and why.
     Invalid(String),
     /// It is about other machines than this one.
@@ -72,7 +72,7 @@ pub fn not_known(findings: &[Finding]) -> Option<String> {
     for finding in findings {
         let Verdict::NotKnown(of_this) = &finding.verdict else { continue };
         unknown += 1;
-        for lack in of_this {
+        for lack in of_this.iter() {
             if !lacks.contains(lack) {
                 lacks.push(lack.clone());
             }
@@ -103,7 +103,10 @@ fn check(limit: &'static Limit, outcome: &Outcome) -> Finding {
             };
             finding(None, None, Verdict::Holds, sentence.to_owned())
         }
-        Value::Invalid(why) => finding(None, None, Verdict::Invalid(why.clone()), why.clone()),
+        Value::Invalid(why) => {
+            let why = why.to_string();
+            finding(None, None, Verdict::Invalid(why.clone()), why)
+        }
         Value::Known(known) => {
             let range = outcome.range(limit.margin);
             // To first order a range may reach below zero, where no margin is.

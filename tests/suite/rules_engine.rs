@@ -120,14 +120,14 @@ fn crawler_with(changes: &[(AnyId, f64)]) -> Values {
 
 fn lacks(values: &Values, id: impl Into<AnyId>) -> Vec<Lack> {
     match values.of(id) {
-        Value::Missing(lacks) => lacks.clone(),
+        Value::Missing(lacks) => lacks.to_vec(),
         other => panic!("not missing but {other:?}"),
     }
 }
 
 fn words(values: &Values, id: impl Into<AnyId>) -> String {
     match values.of(id) {
-        Value::Invalid(words) => words.clone(),
+        Value::Invalid(words) => words.to_string(),
         other => panic!("not invalid but {other:?}"),
     }
 }

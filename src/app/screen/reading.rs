@@ -1,26 +1,27 @@
 //! A lesson being read: the text, and beside it the numbers of the build that it uses.
 
 mod footnote;
+mod frame;
+mod jump;
 mod margin;
 mod meaning;
 mod record;
 
-use iced::advanced::widget::{Id, Operation, operate, operation};
-use iced::widget::{Column, column, container, row, rule, scrollable, text};
-use iced::{Element, Fill, Length, Padding, Rectangle, Task, Vector};
+use iced::widget::{column, container, row, scrollable};
+use iced::{Element, Fill, Length, Padding, Task};
 
 use crate::app::block::{self, curve, ledger, measure, sketch};
 use crate::app::desk::Desk;
-use crate::app::document::{self, blocks};
+use crate::app::document::blocks;
 use crate::app::focus;
 use crate::app::page::{self, Audience, Marks, Page};
 use crate::app::settings::Settings;
-use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
-use crate::app::widget::pressable::{Kind, pressable};
+use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::{field, picture};
-use crate::lesson::{Block, BlockKind, Lesson, Library, Target};
+use crate::lesson::{BlockKind, Lesson, Library, Target};
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
+pub use jump::to as jump_to;
 use meaning::Meaning;
 
 /// The scrolled page, to move it by key.
@@ -183,7 +184,7 @@ impl Reading {
                 self.offset = offset;
                 Action::None
             }
-            Message::Jump(anchor) => Action::Run(jump(&anchor)),
+            Message::Jump(anchor) => Action::Run(jump::to(&anchor)),
             Message::MeaningClosed => match self.meaning.take().and_then(|shown| shown.from) {
                 Some(place) => Action::Run(focus::nth_in(PAGE, place)),
                 None => Action::None,
@@ -196,14 +197,14 @@ impl Reading {
                 self.meaning = self.meaning.map(|shown| Meaning { from: Some(place), ..shown });
                 Action::None
             }
-            Message::Part { lesson, anchor } if lesson == self.id => Action::Run(jump(&anchor)),
+            Message::Part { lesson, anchor } if lesson == self.id => Action::Run(jump::to(&anchor)),
             Message::Part { lesson, anchor } => Action::Part { lesson, anchor },
             Message::NumbersTurned => {
                 self.numbers = !self.numbers;
                 Action::None
             }
             Message::FootnoteClosed => {
-                self.footnote.take().map_or(Action::None, |name| Action::Run(back_to(&name)))
+                self.footnote.take().map_or(Action::None, |name| Action::Run(jump::back_to(&name)))
             }
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
@@ -242,7 +243,7 @@ impl Reading {
                 self.marks.measures.entry(line).or_default().perform(act, &settings.units);
             }
             page::Message::Footnote { name, back: true } => {
-                return Action::Run(back_to(&name));
+                return Action::Run(jump::back_to(&name));
             }
             page::Message::Footnote { name, back: false } => {
                 self.meaning = None;
@@ -281,7 +282,7 @@ impl Reading {
                 Action::Run(from.chain(focus::on(meaning::CLOSE.to_owned())))
             }
             Target::Lesson(id) => Action::Lesson(id),
-            Target::Heading(anchor) => Action::Run(jump(&anchor)),
+            Target::Heading(anchor) => Action::Run(jump::to(&anchor)),
             Target::Web(address) => Action::Web(address),
             Target::Unknown(_) => Action::None,
         }
@@ -305,9 +306,9 @@ impl Reading {
     ) -> Element<'a, Message> {
         let page = self.sheet(lesson, (desk, settings), around.dark, around.column);
         let text = column![
-            self.title(lesson),
-            blocks(body(lesson), page).map(Message::Page),
-            onward(around),
+            frame::title(lesson),
+            blocks(frame::body(lesson), page).map(Message::Page),
+            frame::onward(around),
         ]
         .spacing(2.0 * UNIT)
         .max_width(MEASURE)
@@ -349,53 +350,6 @@ impl Reading {
         let audience = Audience::Reader;
         Page { desk, settings, lesson, marks: &self.marks, dark, width, audience }
     }
-
-    fn title<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
-        let minutes = lesson.minutes.map(|minutes| format!("About {minutes} minutes."));
-        let goals = lesson.goals.iter().map(|goal| {
-            row![text("•").size(size::LABEL), text(goal).size(size::LABEL).width(Fill)]
-                .spacing(UNIT)
-                .into()
-        });
-        let outline = lesson.headings.iter().filter(|heading| heading.level == 2).map(|heading| {
-            pressable(Kind::Word, text(&heading.title).size(size::LABEL))
-                .on_press(Message::Jump(heading.anchor.clone()))
-                .into()
-        });
-        let title = text(&lesson.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill);
-        let goals = (!lesson.goals.is_empty()).then(|| {
-            column![
-                text("After this you can").size(size::LABEL).font(SEMIBOLD),
-                Column::with_children(goals).spacing(UNIT / 2.0),
-            ]
-            .spacing(UNIT)
-        });
-        let outline = (!lesson.headings.is_empty()).then(|| {
-            column![
-                text("In this lesson").size(size::LABEL).font(SEMIBOLD),
-                iced::widget::Row::with_children(outline)
-                    .spacing(2.0 * UNIT)
-                    .width(Fill)
-                    .wrap()
-                    .vertical_spacing(UNIT / 2.0),
-            ]
-            .spacing(UNIT)
-        });
-        column![
-            title,
-            row![
-                minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
-                pressable(Kind::Word, text("Show it to a class").size(size::LABEL))
-                    .on_press(Message::Show),
-            ]
-            .spacing(2.0 * UNIT),
-            goals,
-            outline,
-            rule::horizontal(1).style(theme::hairline),
-        ]
-        .spacing(UNIT)
-        .into()
-    }
 }
 
 /// The width of the margin beside the text.
@@ -418,92 +372,4 @@ pub struct Around<'a> {
     pub column: f32,
     /// Whether the paper is dark.
     pub dark: bool,
-}
-
-/// The text without a first heading that only says the title again.
-fn body(lesson: &Lesson) -> &[Block] {
-    match lesson.blocks.split_first() {
-        Some((Block { kind: BlockKind::Heading { level: 1, .. }, .. }, rest)) => rest,
-        _ => &lesson.blocks,
-    }
-}
-
-fn onward(around: Around<'_>) -> Element<'_, Message> {
-    let to = |lesson: &Lesson, words: String| {
-        pressable(Kind::Plain, text(words).size(size::LABEL))
-            .on_press(Message::Lesson(lesson.id.clone()))
-    };
-    let (said, word) = if around.finished {
-        ("You have finished this lesson.", "Not finished after all")
-    } else {
-        ("", "I have finished this lesson")
-    };
-    column![
-        rule::horizontal(1).style(theme::hairline),
-        row![
-            pressable(Kind::Plain, text(word).size(size::LABEL))
-                .on_press(Message::Finished(!around.finished)),
-            text(said).size(size::LABEL).style(theme::soft),
-        ]
-        .spacing(UNIT)
-        .align_y(iced::Center),
-        row![
-            around.before.map(|lesson| to(lesson, format!("← {}", lesson.title))),
-            iced::widget::space::horizontal(),
-            around.after.map(|lesson| to(lesson, format!("{} →", lesson.title))),
-        ],
-    ]
-    .spacing(2.0 * UNIT)
-    .into()
-}
-
-/// Gives the focus to the mark of a footnote and brings it into view.
-fn back_to(name: &str) -> Task<Message> {
-    focus::on(document::footnote_id(name))
-}
-
-/// Scrolls the page to a heading.
-pub fn jump(anchor: &str) -> Task<Message> {
-    operate(FindHeading { heading: Id::from(document::heading_id(anchor)), page: None, top: None })
-        .then(|y| {
-            let offset = operation::scrollable::AbsoluteOffset { x: None, y: Some(y) };
-            operate(operation::scrollable::scroll_to(Id::new(PAGE), offset))
-        })
-}
-
-struct FindHeading {
-    heading: Id,
-    page: Option<Rectangle>,
-    top: Option<f32>,
-}
-
-impl Operation<f32> for FindHeading {
-    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<f32>)) {
-        operate(self);
-    }
-
-    fn scrollable(
-        &mut self,
-        id: Option<&Id>,
-        bounds: Rectangle,
-        _content: Rectangle,
-        _translation: Vector,
-        _state: &mut dyn operation::Scrollable,
-    ) {
-        if id == Some(&Id::new(PAGE)) {
-            self.page = Some(bounds);
-        }
-    }
-
-    fn container(&mut self, id: Option<&Id>, bounds: Rectangle) {
-        if id == Some(&self.heading)
-            && let Some(page) = self.page
-        {
-            self.top = Some((bounds.y - page.y).max(0.0));
-        }
-    }
-
-    fn finish(&self) -> operation::Outcome<f32> {
-        self.top.map_or(operation::Outcome::None, operation::Outcome::Some)
-    }
 }

@@ -35,7 +35,7 @@ impl App {
         let body: Element<'_, Message> = if width >= RAIL_FROM {
             row![rail.beside(), page].height(Fill).into()
         } else {
-            column![rail.above(self.menu), page].height(Fill).into()
+            column![rail.above(self.menu, width), page].height(Fill).into()
         };
         let window = column![body, strip::view(&self.desk, &self.settings, width, self.strip)];
         self.under_question(window)
