@@ -1,5 +1,11 @@
 //! Motor, engine, gears and what they give at the ground.
 
+pub(super) mod plate;
+pub(super) mod supplied;
+
+pub use plate::*;
+pub use supplied::*;
+
 use crate::quantity::{
     AngularSpeed, Current, Entry, Force, Id, Inertia, Length, Mass, MassFlow, Power, Ratio,
     Resistance, SpecificConsumption, SpecificEnergy, Speed, SpeedConstant, Time, Topic::Drive,
@@ -172,7 +178,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(f64::MIN, f64::MAX),
     Entry::found(Drive, GREATEST_MOTOR_POWER, "greatest motor power (peak)", r"P_{\mathrm{most}}", "What the motor gives at half its no-load speed: for seconds, with as much heat as work."),
     Entry::found(Drive, MECHANICAL_TIME_CONSTANT, "mechanical time constant", r"\tau_m", "How long the bare motor takes to 63 % of its speed."),
-    Entry::found(Drive, MOTOR_TORQUE, "torque at each motor", r"T_m", "What each motor must give at its shaft to push the machine along."),
+    Entry::found(Drive, MOTOR_TORQUE, "torque at each motor", r"T_m", "What each motor must give at its shaft to push the machine along; below zero, what it brakes with.")
+        .possible(f64::MIN, f64::MAX),
     Entry::found(Drive, MOTOR_CURRENT, "current in each motor", r"I_m", "What flows in each winding for that torque.")
         .headline(),
     Entry::found(Drive, MOTOR_SUPPLY_VOLTAGE, "voltage for the motor (at rest)", r"V_0", "What the controller can offer the motor before anything flows."),
