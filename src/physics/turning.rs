@@ -10,8 +10,7 @@ pub use curve::{
     turn_radius_from_tracks, turning_rate,
 };
 pub use inertia::{
-    box_inertia, pendulum_inertia, radius_of_gyration,
-    spinning_inertia, torsion_inertia,
+    box_inertia, pendulum_inertia, radius_of_gyration, spinning_inertia, torsion_inertia,
 };
 pub use spin::{
     rim_acceleration, rim_speed, rim_stress, shared_rate, spin_energy, tilting_torque, turns_rate,

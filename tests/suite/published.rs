@@ -121,6 +121,18 @@ fn si<D: uom::si::Dimension + ?Sized>(value: f64) -> uom::si::Quantity<D, uom::s
     }
 }
 
+/// A number of a machine that is known by its parts alone: mass in kilograms, place in metres.
+fn from_parts(parts: impl IntoIterator<Item = (f64, [f64; 3])>, id: AnyId) -> f64 {
+    let list: String = parts
+        .into_iter()
+        .map(|(mass, [x, y, z])| {
+            format!("[[parts]]\nname = \"s\"\nmass = \"{mass} kg\"\nat = [\"{x} m\", \"{y} m\", \"{z} m\"]\n")
+        })
+        .collect();
+    let tally = crate::sheet_edit::sheet(&format!("format = 1\n{list}")).tally();
+    evaluate(&tally.givens).si(id).unwrap()
+}
+
 /// The number the rules find, or what they say instead.
 fn by_rules(given: &[(AnyId, f64)], id: AnyId) -> Result<f64, String> {
     let mut givens = Givens::default();

@@ -1,8 +1,8 @@
 //! Range, the weight spiral and scaling.
 
 use crate::quantity::{
-    Area, Energy, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy, SpecificPower,
-    Time, Topic::Whole,
+    Area, Energy, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy,
+    SpecificPower, Time, Topic::Whole,
 };
 
 pub const IDLE_POWER: Id<Power> = Id::new("idle-power");

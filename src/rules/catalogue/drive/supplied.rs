@@ -35,7 +35,7 @@ pub(super) fn rules() -> Vec<Rule> {
             supplied::greatest_power,
         )
         .title("Half the line, or the current limit")
-        .formula(r"\begin{aligned} \q{supplied-motor-power} &= \left( I - \q{no-load-current} \right) \left( \q{motor-supply-voltage} - I \cdot \q{motor-loop-resistance} \right) \\ I &= \min \left( \tfrac{1}{2} \left( \tfrac{\q{motor-supply-voltage}}{\q{motor-loop-resistance}} + \q{no-load-current} \right), \; \q{peak-motor-current} \right) \end{aligned}")
+        .formula(r"\q{supplied-motor-power} = \left( I - \q{no-load-current} \right) \left( \q{motor-supply-voltage} - I \cdot \q{motor-loop-resistance} \right), \; I = \min \left( \dfrac{1}{2} \left( \dfrac{\q{motor-supply-voltage}}{\q{motor-loop-resistance}} + \q{no-load-current} \right), \; \q{peak-motor-current} \right)")
         .assumes(LINE)
         .holds("For seconds: at half the line as much again is heat; what it gives for long is on its plate.")
         .source("The first-order model, maxon motor, catalogue chapter Key information")

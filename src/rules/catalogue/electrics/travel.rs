@@ -1,18 +1,18 @@
 //! Watts and amperes from the battery at the driving speed.
 
-use super::super::common::exceeds;
 use super::super::whole::COUNTED_TWICE;
+use crate::physics::Impossible;
 use crate::physics::drive::motor;
 use crate::physics::electrics::battery;
-use crate::physics::Impossible;
 use crate::quantity::catalogue::drive::DRIVE_EFFICIENCY;
 use crate::quantity::catalogue::electrics::*;
 use crate::quantity::catalogue::motion::DRIVING_POWER;
 use crate::quantity::catalogue::whole::IDLE_POWER;
 use crate::quantity::{Current, Power, Ratio, Resistance, Voltage};
-use crate::rules::{Caution, Maybe, Rule};
+use crate::rules::{Caution, Maybe, Rule, Values};
 
-const STEADY: &str = "A steady speed and ground: a mean, with starts, turns and soft spots above it.";
+const STEADY: &str =
+    "A steady speed and ground: a mean, with starts, turns and soft spots above it.";
 
 pub(super) fn rules() -> Vec<Rule> {
     vec![
@@ -29,7 +29,7 @@ pub(super) fn rules() -> Vec<Rule> {
             current,
         )
         .title("The current whose volts, sag counted, make that power")
-        .formula(r"\q{current-at-speed} \left( \q{battery-voltage} - \q{current-at-speed} \cdot \q{battery-resistance} \right) = \q{power-at-speed}")
+        .formula(r"\q{current-at-speed} = \dfrac{2 \, \q{power-at-speed}}{\q{battery-voltage} + \sqrt{\q{battery-voltage}^2 - 4 \, \q{battery-resistance} \cdot \q{power-at-speed}}}")
         .assumes(&[STEADY])
         .holds("A warm pack; of the two currents that fit, the smaller.")
         .source("Power balance at the terminals, OpenStax, College Physics 2e, section 21.2")
@@ -39,7 +39,7 @@ pub(super) fn rules() -> Vec<Rule> {
                 says: "The battery's resistance is not known, so its sag is left out: the true current is a little more.",
             },
             Caution {
-                when: |values| exceeds(values, CURRENT_AT_SPEED, LABEL_CURRENT),
+                when: over_label,
                 says: "The pack's label allows less than this for long: it overheats, and lithium cells can burn.",
             },
         ]),
@@ -48,6 +48,14 @@ pub(super) fn rules() -> Vec<Rule> {
 
 fn drawn(ground: Power, efficiency: Ratio, idle: Power) -> Power {
     motor::input_from_efficiency(ground, efficiency) + idle
+}
+
+fn over_label(values: &Values) -> bool {
+    let (power, voltage) = (values.get(POWER_AT_SPEED), values.get(BATTERY_VOLTAGE));
+    let asked = power
+        .zip(voltage)
+        .and_then(|(power, voltage)| current(power, voltage, values.get(BATTERY_RESISTANCE)).ok());
+    asked.zip(values.get(LABEL_CURRENT)).is_some_and(|(asked, label)| asked > label)
 }
 
 fn current(

@@ -161,7 +161,7 @@ pub(super) fn rules() -> Vec<Rule> {
             geared_top_speed,
         )
         .title("Where the motors' line meets what holds back")
-        .formula(r"\q{line-push} \left( 1 - \dfrac{\q{geared-top-speed}}{\q{unloaded-speed}} \right) = \q{steady-resistance} + \frac{1}{2} \, \q{air-density} \cdot \q{drag-area} \cdot \q{geared-top-speed}^2 \; \text{or} \; \q{geared-top-speed} = \q{engine-ground-speed}")
+        .formula(r"\q{geared-top-speed} = \dfrac{2 \left( \q{line-push} - \q{steady-resistance} \right)}{b + \sqrt{b^2 + 2 \, \q{air-density} \cdot \q{drag-area} \left( \q{line-push} - \q{steady-resistance} \right)}}, \; b = \dfrac{\q{line-push}}{\q{unloaded-speed}}; \; \text{or} \; \q{engine-ground-speed}")
         .assumes(&[
             "Full throttle, pack warm; speed falls straight with torque.",
             "An engine is held at the speed its figures are for, as a governor does; where motors and an engine are both known, the motors count.",
@@ -273,7 +273,10 @@ fn ends_by(values: &Values, end: Id<Speed>) -> bool {
     let known: Vec<(Id<Speed>, f64)> =
         ENDS.into_iter().filter_map(|id| Some((id, values.si(id)?))).collect();
     known.len() > 1
-        && known.iter().min_by(|a, b| a.1.total_cmp(&b.1)).is_some_and(|first| first.0.any() == end.any())
+        && known
+            .iter()
+            .min_by(|a, b| a.1.total_cmp(&b.1))
+            .is_some_and(|first| first.0.any() == end.any())
 }
 
 fn front_lifts_first(values: &Values) -> bool {
@@ -327,9 +330,9 @@ fn geared_top_speed(
             Ok(supplied::geared_top_speed(unloaded, push, resistance, density, drag_area)?)
         }
         (.., Some(speed)) => Ok(speed),
-        _ => {
-            let any = [UNLOADED_SPEED.any(), LINE_PUSH.any(), ENGINE_GROUND_SPEED.any()];
-            Err(Fault::NeedsOneOf(any.to_vec()))
+        (_, push, None) => {
+            let motors = if push.is_some() { UNLOADED_SPEED.any() } else { LINE_PUSH.any() };
+            Err(Fault::NeedsOneOf(vec![motors, ENGINE_GROUND_SPEED.any()]))
         }
     }
 }

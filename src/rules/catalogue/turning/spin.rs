@@ -10,7 +10,8 @@ use crate::rules::{Caution, Origin, Rule};
 const CP_6: &str = "OpenStax, College Physics 2e, sections 6.1 and 6.2";
 const WHOLE: &[&str] = &["A rigid part that runs true."];
 
-const COUPLED: &[&str] = &["Nothing else turns or holds them while they come together.", "Both end up turning alike."];
+const COUPLED: &[&str] =
+    &["Nothing else turns or holds them while they come together.", "Both end up turning alike."];
 
 const BURST: Caution = Caution {
     when: |values| {

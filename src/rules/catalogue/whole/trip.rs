@@ -9,7 +9,7 @@ use crate::quantity::catalogue::motion::{AIR_DRAG, DRIVING_SPEED};
 use crate::quantity::catalogue::traction::ROLLING_RESISTANCE;
 use crate::quantity::catalogue::whole::*;
 use crate::quantity::{Energy, Force, Length, Mass, Power, Ratio, Speed};
-use crate::rules::{Caution, Maybe, Rule};
+use crate::rules::{Caution, Maybe, Rule, Values};
 
 const WORK: &str = "Work, OpenStax, University Physics Volume 1, section 7.1";
 const BOTH_WAYS: &[&str] = &[
@@ -17,7 +17,7 @@ const BOTH_WAYS: &[&str] = &[
     "Nothing is gained back where the slope pushes.",
 ];
 const HELD_BACK: &[Caution] = &[Caution {
-    when: |values| values.si(RETURN_RESISTANCE) < Some(0.0),
+    when: slope_pushes,
     says: "On the way back the slope pushes: motors or brakes must hold the machine, and a loaded one can run away. Walk beside or above it, never below.",
 }];
 
@@ -66,6 +66,23 @@ pub(super) fn rules() -> Vec<Rule> {
             .source(WORK)
             .cautions(SHARE_ASSUMED),
     ]
+}
+
+/// Whether the slope of the way out, turned round, pushes more than all else holds back.
+fn slope_pushes(values: &Values) -> bool {
+    let back = |rolling, slope, mass, left| {
+        let drag = values.get(AIR_DRAG);
+        back(rolling, slope, drag, mass, left).is_ok_and(|force| force < Force::default())
+    };
+    match (
+        values.get(ROLLING_RESISTANCE),
+        values.get(SLOPE_FORCE),
+        values.get(MASS),
+        values.get(LOAD_LEFT),
+    ) {
+        (Some(rolling), Some(slope), Some(mass), Some(left)) => back(rolling, slope, mass, left),
+        _ => values.get(RETURN_RESISTANCE).is_some_and(|force| force < Force::default()),
+    }
 }
 
 fn back(
