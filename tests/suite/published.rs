@@ -13,6 +13,7 @@ mod collision;
 mod convection;
 mod cooling_air;
 mod engine;
+mod geared_motor;
 mod golden;
 mod ground;
 mod impact;
