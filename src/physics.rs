@@ -104,6 +104,12 @@ pub enum Impossible {
     LimitBelowWeight,
     /// Each kilogram asks for another kilogram or more to carry it.
     NeverCloses,
+    /// Downhill the ground drives the motors.
+    GroundDrives,
+    /// More is left behind than the machine weighs.
+    NothingComesBack,
+    /// The test was no faster than the rated discharge.
+    NoFasterTest,
 }
 
 /// A quantity from its value in the coherent SI unit: for the kinds and differences that uom's own

@@ -45,6 +45,8 @@ static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
         structure::beam::ENTRIES,
         structure::bolt::ENTRIES,
         drive::ENTRIES,
+        drive::plate::ENTRIES,
+        drive::supplied::ENTRIES,
         electrics::ENTRIES,
         heat::ENTRIES,
         whole::ENTRIES,

@@ -142,6 +142,15 @@ pub(super) fn impossible(why: Impossible) -> &'static str {
         Impossible::LimitBelowWeight => {
             "The shock limit is so low that holding up the weight takes all of it: no spring is soft enough."
         }
+        Impossible::GroundDrives => {
+            "Downhill the ground drives the motors: they brake, with the torque found at each motor, and draw nothing from the battery. What a controller may feed back is not counted; turn the slope round for the way up."
+        }
+        Impossible::NothingComesBack => {
+            "The load left at the far end is all of the machine's mass or more, so nothing comes back: say the load alone."
+        }
+        Impossible::NoFasterTest => {
+            "The test must draw more than the rated discharge and empty the battery sooner, or it says nothing about the exponent."
+        }
         Impossible::NeverCloses => {
             "No size of battery closes this: each kilogram added asks for more than another kilogram of battery, drive and frame to carry it. Ask for less distance, less drag or a better battery."
         }

@@ -13,6 +13,7 @@ mod collision;
 mod convection;
 mod cooling_air;
 mod engine;
+mod geared_motor;
 mod golden;
 mod ground;
 mod impact;
@@ -119,6 +120,18 @@ fn si<D: uom::si::Dimension + ?Sized>(value: f64) -> uom::si::Quantity<D, uom::s
         units: std::marker::PhantomData,
         value,
     }
+}
+
+/// A number of a machine that is known by its parts alone: mass in kilograms, place in metres.
+fn from_parts(parts: impl IntoIterator<Item = (f64, [f64; 3])>, id: AnyId) -> f64 {
+    let list: String = parts
+        .into_iter()
+        .map(|(mass, [x, y, z])| {
+            format!("[[parts]]\nname = \"s\"\nmass = \"{mass} kg\"\nat = [\"{x} m\", \"{y} m\", \"{z} m\"]\n")
+        })
+        .collect();
+    let tally = crate::sheet_edit::sheet(&format!("format = 1\n{list}")).tally();
+    evaluate(&tally.givens).si(id).unwrap()
 }
 
 /// The number the rules find, or what they say instead.

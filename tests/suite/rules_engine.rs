@@ -21,7 +21,7 @@ mod under_way;
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
     balance::*, ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
-    turning::*,
+    turning::*, whole::*,
 };
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
@@ -74,6 +74,14 @@ const UNDER_WAY: &[(AnyId, f64)] = &[
     (SPIN_RATE.any(), 800.0),
     (SPIN_RADIUS.any(), 0.02),
     (SPIN_MASS.any(), 0.1),
+    (SPIN_UP_TIME.any(), 2.0),
+    (SPIN_ENERGY_WANTED.any(), 5.0),
+    (COUPLED_INERTIA.any(), 1e-5),
+    (KNOWN_INERTIA.any(), 0.1),
+    (KNOWN_PERIOD.any(), 2.0),
+    (TWIST_PERIOD.any(), 3.0),
+    (TRIP_DISTANCE.any(), 100.0),
+    (LOAD_LEFT.any(), 1.0),
     (SWING_TIME_WANTED.any(), 1.0),
 ];
 

@@ -3,11 +3,7 @@
 use heftwise::quantity::catalogue::{balance::*, ground::*, machine::*, motion::*, turning::*};
 
 use super::unit::*;
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, read, recalled,
-};
+use super::{Case, Expect::Found, check, from_parts, read, recalled};
 
 const DEG: f64 = std::f64::consts::PI / 180.0;
 const CP_9_4: &str = "OpenStax, College Physics 2e, section 9.4 (module m42173)";
@@ -123,28 +119,18 @@ const LOADS: &[Case] = &[
         MERIAM,
         "Loads printed, the shift worked out. Acceleration and slope both lean on the rear.",
     ),
-    read(
-        "cg-uniform-cone",
-        0.001,
-        &[],
-        &[By("height of the centre", cone_in_slices, 0.25)],
-        "OpenStax, University Physics Volume 1, section 9.6, problem (module m58323)",
-        "Printed, a quarter of the height: the cone as a parts list of thin slices.",
-    ),
 ];
 
-/// A cone of height 1 m as 1000 slices in a build's parts list. It cannot be asked of the rules: the
-/// sheet adds up the parts before any rule runs, and that sum is what is checked.
-fn cone_in_slices() -> f64 {
-    let slices: String = (0..1000)
-        .map(|slice| {
-            let up = (f64::from(slice) + 0.5) / 1000.0;
-            let mass = (1.0 - up) * (1.0 - up);
-            format!("[[parts]]\nname = \"s\"\nmass = \"{mass} kg\"\nat = [\"0 m\", \"0 m\", \"{up} m\"]\n")
-        })
-        .collect();
-    let tally = crate::sheet_edit::sheet(&format!("format = 1\n{slices}")).tally();
-    tally.givens.get(CG_HEIGHT.any()).map_or(f64::NAN, |(si, _)| si)
+/// OpenStax, University Physics Volume 1, section 9.6, problem (module m58323): printed, a quarter of
+/// the height; the cone of height 1 m as 1000 slices in a build's parts list.
+#[test]
+fn a_cone_of_parts_balances_at_a_quarter() {
+    let slices = (0..1000).map(|slice| {
+        let up = (f64::from(slice) + 0.5) / 1000.0;
+        ((1.0 - up) * (1.0 - up), [0.0, 0.0, up])
+    });
+    let found = from_parts(slices, CG_HEIGHT.any());
+    assert!((found - 0.25).abs() <= 0.001 * 0.25, "{found}");
 }
 
 const ENDS: &[Case] = &[
@@ -304,6 +290,18 @@ const SIDES: &[Case] = &[
             (WEIGHT.any(), 3.0 * 0.8 * 2400.0 * 9.81),
             (SIDE_ARM.any(), 0.8 / 2.0),
             (PUSH_HEIGHT.any(), 1.988 / 3.0),
+        ],
+        &[Found(TIPPING_PUSH.any(), 0.5 * 1760.0 * 9.81 * 1.988 * 1.988)],
+        BAKER,
+        "Depth printed as 1.99 m, 1.988 m unrounded: mud that deep pushes a metre of the wall over.",
+    ),
+    read(
+        "tip-mud-wall-as-printed",
+        0.002,
+        &[
+            (WEIGHT.any(), 3.0 * 0.8 * 2400.0 * 9.81),
+            (SIDE_ARM.any(), 0.8 / 2.0),
+            (PUSH_HEIGHT.any(), 1.99 / 3.0),
         ],
         &[Found(TIPPING_PUSH.any(), 0.5 * 1760.0 * 9.81 * 1.988 * 1.988)],
         BAKER,
