@@ -2,6 +2,7 @@
 
 mod cautions;
 mod course;
+mod duty_laws;
 mod examples;
 mod laws;
 mod motion_laws;
