@@ -293,9 +293,25 @@ const RADIATION_AND_FINS: &[Case] = &[
             Found(FIN_NUMBER.any(), 0.1852),
             Found(FIN_TIP_SHARE.any(), 98.31 / 100.0),
             Found(FIN_EFFICIENCY.any(), 0.989),
+            // √(k p / (h A)) tanh(m L), the usual form: 216.02 times 0.18311.
+            Found(FIN_EFFECTIVENESS.any(), 39.56),
         ],
         "S. P. Sukhatme, A Textbook on Heat Transfer, Example 2.13(a), page 73, as transcribed by volunteers",
         "Tip at 118.31 degC. Fin efficiency tanh(mL)/mL = 0.989.",
+    ),
+    read(
+        "fins-of-a-heat-sink",
+        0.001,
+        &[
+            (SINK_NEEDED.any(), 3.2222),
+            (SURFACE_COEFFICIENT.any(), 8.0),
+            (FIN_EFFICIENCY.any(), 0.98),
+            (FIN_LENGTH.any(), 25.0 * MILLI),
+            (FIN_WIDTH.any(), 80.0 * MILLI),
+        ],
+        &[Found(FINS_NEEDED.any(), 9.896)],
+        "Derived: surface of fins times coefficient and efficiency is one over the resistance, as in F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3",
+        "The heat sink of the case heat-sink-controller: 10 fins of 40 cm2 each, both faces. Numbers chosen for this check.",
     ),
 ];
 

@@ -50,6 +50,7 @@ pub const POWER: &[(AnyId, f64)] = &[
     (CAN_DIAMETER.any(), 0.04),
     (FIN_LENGTH.any(), 0.02),
     (FIN_THICKNESS.any(), 0.001),
+    (FIN_WIDTH.any(), 0.06),
     (JUNCTION_TO_CASE.any(), 1.0),
     (CASE_TO_SINK.any(), 0.5),
     (SINK_TO_AIR.any(), 8.0),

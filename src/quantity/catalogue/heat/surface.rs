@@ -46,6 +46,9 @@ pub const MOVING_AIR_NUSSELT: Id<Ratio> = Id::new("moving-air-nusselt");
 pub const CAN_REYNOLDS_NUMBER: Id<Ratio> = Id::new("can-reynolds-number");
 pub const CAN_NUSSELT: Id<Ratio> = Id::new("can-nusselt");
 pub const CONVECTED_HEAT: Id<Power> = Id::new("convected-heat");
+pub const FIN_WIDTH: Id<Length> = Id::new("fin-width");
+pub const FIN_EFFECTIVENESS: Id<Ratio> = Id::new("fin-effectiveness");
+pub const FINS_NEEDED: Id<Ratio> = Id::new("fins-needed");
 
 pub(in super::super) const ENTRIES: &[Entry] = &[
     Entry::given(Heat, SURFACE_TEMPERATURE, "surface temperature", r"T_s", "How warm the surface is that cooling is asked for.")
@@ -74,6 +77,9 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
     Entry::given(Heat, FIN_LENGTH, "fin length", r"l_f", "How far a fin stands out.")
         .above_zero()
         .usual(0.003, 0.1),
+    Entry::given(Heat, FIN_WIDTH, "fin width", r"w_f", "How far a fin runs along its root.")
+        .above_zero()
+        .usual(0.01, 0.3),
     Entry::given(Heat, FIN_THICKNESS, "fin thickness", r"t_f", "How thick a fin is.")
         .above_zero()
         .usual(0.0005, 0.005),
@@ -118,4 +124,6 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
     Entry::found(Heat, CAN_NUSSELT, "Nusselt number in moving air (round can)", r"\mathrm{Nu}_c", "How many times better the air across it cools the can than air that stood would."),
     Entry::found(Heat, CONVECTED_HEAT, "heat carried off by air", r"P_{\mathrm{conv}}", "The part of the heat shed that the air carries away.")
         .possible(f64::MIN, f64::MAX),
+    Entry::found(Heat, FIN_EFFECTIVENESS, "fin effectiveness", r"\epsilon_f", "The heat a fin sheds over what its bare root would: under 2 a fin is not worth its mass."),
+    Entry::found(Heat, FINS_NEEDED, "fins needed", r"n_f", "How many such fins make the heat sink that the controller needs; round up."),
 ];

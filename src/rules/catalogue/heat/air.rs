@@ -82,7 +82,7 @@ fn upright() -> Vec<Rule> {
             rayleigh,
         )
         .title("Warm air lifts, its thickness holds it back")
-        .formula(r"\q{rayleigh-number} = \dfrac{\q{gravity} \cdot \q{air-expansion} \left( \q{surface-temperature} - \q{cooling-air} \right) \q{surface-height}^3}{\q{air-viscosity}^2} \, \q{prandtl-number}")
+        .formula(r"\q{rayleigh-number} = \dfrac{\q{gravity} \cdot \q{air-expansion} \left| \q{surface-temperature} - \q{cooling-air} \right| \q{surface-height}^3}{\q{air-viscosity}^2} \, \q{prandtl-number}")
         .assumes(EVEN)
         .holds("Smooth flow below 10⁹, turbulent above.")
         .source(INCROPERA),
@@ -155,7 +155,7 @@ fn level_can() -> Vec<Rule> {
             rayleigh,
         )
         .title("Lift round a can goes by its diameter")
-        .formula(r"\q{can-rayleigh-number} = \dfrac{\q{gravity} \cdot \q{air-expansion} \left( \q{surface-temperature} - \q{cooling-air} \right) \q{can-diameter}^3}{\q{air-viscosity}^2} \, \q{prandtl-number}")
+        .formula(r"\q{can-rayleigh-number} = \dfrac{\q{gravity} \cdot \q{air-expansion} \left| \q{surface-temperature} - \q{cooling-air} \right| \q{can-diameter}^3}{\q{air-viscosity}^2} \, \q{prandtl-number}")
         .assumes(LEVEL)
         .holds("Up to 10¹².")
         .source(INCROPERA),

@@ -116,6 +116,30 @@ fn fins() -> Vec<Rule> {
             .assumes(FINS)
             .holds("Straight fins of even thickness.")
             .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3 (from memory)"),
+        Rule::new(
+            FIN_EFFECTIVENESS,
+            (FIN_EFFICIENCY, FIN_LENGTH, FIN_THICKNESS),
+            fin::effectiveness,
+        )
+        .title("Both faces of the fin against its root")
+        .formula(r"\q{fin-effectiveness} = \q{fin-efficiency} \cdot \dfrac{2 \, \q{fin-length}}{\q{fin-thickness}}")
+        .assumes(FINS)
+        .holds("Straight fins of even thickness.")
+        .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3 (from memory)"),
+        Rule::new(
+            FINS_NEEDED,
+            (SINK_NEEDED, SURFACE_COEFFICIENT, FIN_EFFICIENCY, FIN_LENGTH, FIN_WIDTH),
+            fin::count,
+        )
+        .title("What the heat sink must pass over what a fin passes")
+        .formula(r"\q{fins-needed} = \dfrac{1}{\q{sink-needed} \cdot \q{surface-coefficient} \cdot \q{fin-efficiency} \cdot 2 \, \q{fin-length} \cdot \q{fin-width}}")
+        .assumes(&[
+            "Flat fins far enough apart that warm air gets away: 6 mm or more in still air.",
+            "The surface temperature given is that of the fins' root; the root itself sheds nothing.",
+            "Fins face each other, so radiation counts too much in still air: take an emissivity of 0.1 or so.",
+        ])
+        .holds("Heat sinks for one controller, fins upright.")
+        .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3 (from memory)"),
         Rule::new(FIN_TIP_SHARE, (FIN_NUMBER,), fin::tip_share)
             .title("What of the root's warmth reaches the tip")
             .formula(r"\q{fin-tip-share} = \dfrac{1}{\cosh \left( \q{fin-number} \right)}")

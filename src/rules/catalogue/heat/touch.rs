@@ -27,6 +27,10 @@ const TOO_HOT: Caution = Caution {
     when: |values| exceeds(values, HOTTEST_RISE, TOUCH_RISE),
     says: "Something in reach burns: guard it, mark it, cool it better, or let it cool before hands come near.",
 };
+const FADES: Caution = Caution {
+    when: always,
+    says: "Still air cools a cooler part less: wait a quarter longer than this, and measure before you touch.",
+};
 const UNEVEN: Caution = Caution {
     when: |values| values.si(BIOT_NUMBER) > Some(0.1),
     says: "The Biot number is over 0.1: the inside stays warmer than the skin, and warms it again after it seemed cool.",
@@ -127,9 +131,9 @@ fn cooling() -> Vec<Rule> {
         .title("The excess fades by the same share in the same time")
         .formula(r"\q{cool-down-time} = \q{cooling-time-constant} \, \ln \dfrac{\q{surface-temperature} - \q{cooling-air}}{\q{touch-limit} - \q{cooling-air}}")
         .assumes(ONE)
-        .holds("No loss any more, and steady cooling; in still air it takes about a fifth longer.")
+        .holds("No loss any more, and cooling as good as at first: in still air half the excess takes a tenth longer than this, four fifths of it a quarter.")
         .source(LUMP)
-        .cautions(&[UNEVEN, STANDARD]),
+        .cautions(&[UNEVEN, FADES, STANDARD]),
         Rule::new(
             WARMTH_LEFT,
             (
