@@ -201,7 +201,13 @@ fn found(rule: &Rule, values: &Values) -> Value {
         Err(Fault::NeedsOneOf(ids)) => {
             // Of each way, what it lacks first: one question at a time.
             let first = |id: &AnyId| lacks_of(*id, values).into_iter().next();
-            Value::Missing(vec![ids.iter().filter_map(first).flatten().collect()])
+            let mut ways = Lack::new();
+            for id in ids.iter().filter_map(first).flatten() {
+                if !ways.contains(&id) {
+                    ways.push(id);
+                }
+            }
+            Value::Missing(vec![ways])
         }
     }
 }

@@ -145,23 +145,25 @@ fn a_slope_that_pushes_charges_no_battery() {
 
 #[test]
 fn what_may_be_touched() {
-    let hot = [(HOUSING_TEMPERATURE.any(), 370.0), (TOUCH_LIMIT.any(), 330.0)];
-    let cool = [
-        (HOUSING_TEMPERATURE.any(), 300.0),
-        (BOX_TEMPERATURE.any(), 300.0),
-        (SINK_TEMPERATURE.any(), 300.0),
-        (TOUCH_LIMIT.any(), 330.0),
-    ];
+    let surfaces = |housing: f64| {
+        [
+            (HOUSING_TEMPERATURE.any(), housing),
+            (BOX_TEMPERATURE.any(), 300.0),
+            (SINK_TEMPERATURE.any(), 300.0),
+            (TOUCH_LIMIT.any(), 330.0),
+        ]
+    };
+    let (hot, cool) = (surfaces(370.0), surfaces(300.0));
     speaks(TOUCH_MARGIN.any(), "in reach burns", &hot, &cool);
     for id in [TOUCH_MARGIN.any(), TOUCH_RISE.any(), COOL_DOWN_TIME.any()] {
-        let said = cautions(&crawler_with(&[]), id);
+        let said = cautions(&crawler_with(&cool), id);
         assert!(said.contains("not permissions"), "{id} says {said:?}");
     }
     speaks(
         SINK_TEMPERATURE.any(),
         "Hot enough to burn",
         &[(SINK_TO_AIR.any(), 100.0), (CONTROLLER_LOSS.any(), 2.0)],
-        &[(SINK_TO_AIR.any(), 0.1)],
+        &[(SINK_TO_AIR.any(), 0.1), (CONTROLLER_LOSS.any(), 2.0), (BOX_TEMPERATURE.any(), 300.0)],
     );
     let thick = [(WARM_CONDUCTIVITY.any(), 0.02)];
     for id in [COOLING_TIME_CONSTANT.any(), COOL_DOWN_TIME.any()] {
@@ -172,11 +174,14 @@ fn what_may_be_touched() {
 
 #[test]
 fn sun_rest_and_rotors_left_out_are_named() {
-    let shade = [(SUN_IRRADIANCE.any(), 0.0)];
+    let sun = |power: f64| [(SUN_IRRADIANCE.any(), power), (CONTROLLER_LOSS.any(), 2.0)];
     for id in [BOX_HEAT.any(), BOX_DUTY_HEAT.any(), BOX_DUTY_PEAK.any()] {
-        speaks(id, "No sun is counted", &shade, &[]);
+        speaks(id, "No sun is counted", &sun(0.0), &sun(800.0));
     }
-    assert!(cautions(&crawler_with(&[]), MOTOR_RISE_AFTER).contains("One body"));
+    assert!(
+        cautions(&crawler_with(&[(WINDING_RISE.any(), 40.0)]), MOTOR_RISE_AFTER)
+            .contains("One body")
+    );
     let braked = [(MASS.any(), 6.4), (BRAKING_SPEED.any(), 2.0)];
     assert!(cautions(&values(&braked), BRAKE_ENERGY).contains("Rotating parts are left out"));
     assert!(!cautions(&crawler_with(&[]), BRAKE_ENERGY).contains("Rotating parts"));

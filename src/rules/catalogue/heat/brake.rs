@@ -30,7 +30,7 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("One stop, or one way down.")
         .source("OpenStax, College Physics 2e, sections 7.2 and 14.2")
         .cautions(&[Caution {
-            when: |values| values.si(ROTATING_MASS).is_none(),
+            when: |values| values.si(ROTATING_MASS).is_none_or(|mass| mass == 0.0),
             says: "Rotating parts are left out: a rotor geared up for speed can add half as much again.",
         }]),
         Rule::new(
