@@ -49,6 +49,10 @@ static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
         drive::supplied::ENTRIES,
         electrics::ENTRIES,
         heat::ENTRIES,
+        heat::enclosure::ENTRIES,
+        heat::surface::ENTRIES,
+        heat::touch::ENTRIES,
+        heat::brake::ENTRIES,
         whole::ENTRIES,
     ]
     .concat()

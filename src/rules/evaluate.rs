@@ -305,8 +305,13 @@ fn found(station: &'static Station, rule: &'static Rule, values: &Values) -> Val
         Err(Fault::NeedsOneOf(ids)) => {
             // Of each way, what it lacks first: one question at a time.
             let first = |id: &AnyId| lacks_of(*id, values).first().cloned();
-            let one_of: Lack = ids.iter().filter_map(first).flatten().collect();
-            Value::Missing([one_of].into_iter().collect())
+            let mut ways = Lack::new();
+            for id in ids.iter().filter_map(first).flatten() {
+                if !ways.contains(&id) {
+                    ways.push(id);
+                }
+            }
+            Value::Missing([ways].into_iter().collect())
         }
     }
 }

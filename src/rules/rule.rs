@@ -202,7 +202,7 @@ impl<T: Input> Seated<T> {
     }
 }
 
-/// The inputs of a rule, one to eight of them.
+/// The inputs of a rule, one to nine of them.
 pub trait Inputs {
     /// The physics function that takes them.
     type Function<R>;
@@ -257,3 +257,4 @@ inputs!(A B C D E);
 inputs!(A B C D E F);
 inputs!(A B C D E F G);
 inputs!(A B C D E F G H);
+inputs!(A B C D E F G H I);

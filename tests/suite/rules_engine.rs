@@ -4,6 +4,7 @@ mod bounce_and_twist;
 mod cautions;
 mod course;
 mod datum;
+mod duty_laws;
 mod examples;
 mod laws;
 mod motion_laws;

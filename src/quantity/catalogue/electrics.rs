@@ -92,6 +92,7 @@ pub const WIRE_MARGIN: Id<Ratio> = Id::new("wire-margin");
 pub const CONTROLLER_HOT_RESISTANCE: Id<Resistance> = Id::new("controller-hot-resistance");
 pub const CONDUCTION_LOSS: Id<Power> = Id::new("conduction-loss");
 pub const SWITCHING_LOSS: Id<Power> = Id::new("switching-loss");
+pub const RESISTIVE_SWITCHING_LOSS: Id<Power> = Id::new("resistive-switching-loss");
 pub const CONTROLLER_LOSS: Id<Power> = Id::new("controller-loss");
 pub const PEAK_CONTROLLER_LOSS: Id<Power> = Id::new("peak-controller-loss");
 pub const REGULATOR_DEMAND: Id<Current> = Id::new("regulator-demand");
@@ -296,6 +297,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Electrics, CONTROLLER_HOT_RESISTANCE, "controller path resistance (hot)", r"R_{on,\mathrm{hot}}", "The path resistance with the chips warm."),
     Entry::found(Electrics, CONDUCTION_LOSS, "path loss of a controller", r"P_{on}", "What the motor's current makes in one controller's path."),
     Entry::found(Electrics, SWITCHING_LOSS, "switching loss of a controller", r"P_{sw}", "What turning on and off costs in one controller."),
+    Entry::found(Electrics, RESISTIVE_SWITCHING_LOSS, "switching loss with a plain resistance", r"P_{sw,R}", "What switching would cost if the load were a lamp or a heater: a third of what a motor costs."),
     Entry::found(Electrics, CONTROLLER_LOSS, "loss in a controller", r"P_c", "Path and switching together, in one controller.")
         .headline(),
     Entry::found(Electrics, PEAK_CONTROLLER_LOSS, "path loss of a controller (peak)", r"P_{c,\mathrm{peak}}", "The path loss while its motor is held still."),

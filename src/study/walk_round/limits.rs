@@ -187,6 +187,16 @@ pub const LIMITS: &[Limit] = &[
         gives: "The controller shuts off or burns out.",
     },
     Limit {
+        margin: TOUCH_MARGIN.any(),
+        demand: HOTTEST_RISE.any(),
+        capacity: TOUCH_RISE.any(),
+        title: "What hands can reach, on heat",
+        only: Only::Any,
+        lesson: "heat",
+        first_move: "Guard it or mark it, and let it cool before hands come near.",
+        gives: "A touch burns.",
+    },
+    Limit {
         margin: CUTOFF_MARGIN.any(),
         demand: PEAK_BATTERY_CURRENT.any(),
         capacity: COLD_CUTOFF_CURRENT.any(),
