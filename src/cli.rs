@@ -8,6 +8,7 @@ mod list;
 mod open;
 mod proof;
 mod reckon;
+mod run;
 mod table;
 mod target;
 mod walk_round;
@@ -49,6 +50,7 @@ enum Command {
     Reckon(reckon::Reckon),
     Target(target::Target),
     Levers(levers::Levers),
+    Run(run::Run),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
     List(list::List),
@@ -103,6 +105,7 @@ where
         Some(Command::Reckon(command)) => command.run(out),
         Some(Command::Target(command)) => command.run(out),
         Some(Command::Levers(command)) => command.run(out),
+        Some(Command::Run(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),

@@ -67,6 +67,7 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
         BlockKind::Target(target) => target::view(target, block.line, page),
         BlockKind::Levers(levers) => levers::view(levers, block.line, page),
+        BlockKind::Run(_) => column![].into(),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
 }

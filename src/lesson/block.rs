@@ -9,6 +9,7 @@ mod levers;
 mod measure;
 mod number;
 mod prose;
+mod run;
 mod side_by_side;
 mod sketch;
 mod target;
@@ -22,6 +23,7 @@ pub use levers::Levers;
 pub use measure::{FAR_OVER, FAR_UNDER, Measure};
 pub use number::{Reference, Tolerance};
 pub use prose::Deeper;
+pub use run::{Run, RunPace};
 pub use side_by_side::SideBySide;
 pub use sketch::{Sketch, SketchLayer, SketchView};
 pub use target::Target;
@@ -90,6 +92,11 @@ const GRAMMARS: &[Grammar] = &[
         name: "levers",
         what: "a levers block",
         read: |fields, report| levers::read(fields, report).map(BlockKind::Levers),
+    },
+    Grammar {
+        name: "run",
+        what: "a run",
+        read: |fields, report| run::read(fields, report).map(BlockKind::Run),
     },
 ];
 

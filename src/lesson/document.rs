@@ -175,6 +175,8 @@ pub enum BlockKind {
     Target(block::Target),
     /// What one more step of each number does.
     Levers(Levers),
+    /// Something over time.
+    Run(block::Run),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

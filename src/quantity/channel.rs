@@ -9,7 +9,8 @@ use super::id::Id;
 
 /// The time since the start.
 pub static TIME: Entry =
-    Entry::found(Topic::Motion, Id::<Time>::new("time"), "time", "t", "Since the start.");
+    Entry::found(Topic::Motion, Id::<Time>::new("time"), "time", "t", "Since the start.")
+        .usual(0.0, 1e9);
 /// The speed over the ground.
 pub static SPEED: Entry =
     Entry::found(Topic::Motion, Id::<Speed>::new("speed"), "speed", "v", "Over the ground.");

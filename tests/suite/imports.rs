@@ -44,7 +44,7 @@ const FENCES: &[(&[&str], &[&str])] = &[
 
 /// The few files that load and save.
 const READS_AND_WRITES_FILES: &[&str] =
-    &["sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
+    &["sheet/file", "lesson/library/source", "notebook/file", "app/settings", "cli/run"];
 
 /// The crate's own roots may see everything.
 const ROOTS: &[&str] = &["lib", "main"];
