@@ -21,8 +21,9 @@ mod words;
 
 pub use block::{
     Asked, Calculator, Choice, Curve, Deeper, Direction, FAR_OVER, FAR_UNDER, Faded, Guess,
-    GuessKind, Ledger, LedgerSort, Levers, Line, Measure, Reference, SideBySide, Sketch,
-    SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock, Tolerance, Variant,
+    GuessKind, Ledger, LedgerSort, Levers, Line, Measure, Reference, Run, RunPace, SideBySide,
+    Sketch, SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock, Tolerance,
+    Variant,
 };
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,

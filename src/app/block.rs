@@ -9,6 +9,7 @@ pub mod guess;
 pub mod ledger;
 pub mod levers;
 pub mod measure;
+pub mod run;
 pub mod side_by_side;
 pub mod sketch;
 pub mod target;

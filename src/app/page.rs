@@ -3,7 +3,7 @@
 use std::collections::{HashMap, HashSet};
 
 use crate::app::block::{
-    curve, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
+    curve, faded, guess, ledger, levers, measure, run, side_by_side, sketch, target,
 };
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
@@ -54,6 +54,8 @@ pub struct Marks {
     pub targets: HashMap<usize, target::State>,
     /// Levers, by the line they start on.
     pub levers: HashMap<usize, levers::State>,
+    /// Runs, by the line they start on.
+    pub runs: HashMap<usize, run::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -90,6 +92,8 @@ pub enum Message {
     Target(usize, target::Act),
     /// Something is done in a levers block.
     Levers(usize, levers::Act),
+    /// Something is done in a run.
+    Run(usize, run::Act),
     /// Numbers go back to those of the saved build.
     PutBack(Vec<AnyId>),
     /// A number is to be shown in its next unit.

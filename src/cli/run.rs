@@ -116,11 +116,7 @@ fn word<T: Copy>(what: &str, text: &str, table: &[(&'static str, T)]) -> Result<
 /// A number in the units of a quantity, in SI units.
 fn amount(entry: &Entry, text: &str) -> Result<f64, Stop> {
     let si = parse(text, entry).map_err(|error| Stop::Usage(format!("\"{text}\": {error}")))?.si;
-    if entry.admits(si) {
-        Ok(si)
-    } else {
-        Err(Stop::Usage(crate::rules::out_of_bounds(entry)))
-    }
+    if entry.admits(si) { Ok(si) } else { Err(Stop::Usage(crate::rules::out_of_bounds(entry))) }
 }
 
 fn as_json(run: &study::Run, problems: &[String]) -> serde_json::Value {
@@ -161,10 +157,8 @@ fn save(path: &Path, run: &study::Run, panels: &[PlotSpec]) -> Result<(), Stop> 
 /// Every moment in the units of the plots; full figures, a point and commas as RFC 4180 has them.
 fn as_csv(run: &study::Run, panels: &[PlotSpec]) -> String {
     let Some(first) = panels.first() else { return String::new() };
-    let columns: Vec<_> = panels
-        .iter()
-        .filter_map(|panel| Some((panel, run.series(panel.y.entry)?)))
-        .collect();
+    let columns: Vec<_> =
+        panels.iter().filter_map(|panel| Some((panel, run.series(panel.y.entry)?))).collect();
     let quoted = |label: &str| format!("\"{}\"", label.replace('"', "\"\""));
     let head: Vec<String> = std::iter::once(quoted(&first.x.label))
         .chain(columns.iter().map(|(panel, _)| quoted(&panel.y.label)))

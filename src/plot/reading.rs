@@ -50,7 +50,10 @@ pub fn table_of(specs: &[PlotSpec]) -> Table {
     let dots = specs.iter().flat_map(|spec| &spec.dots).map(|dot| dot.x);
     let mut places: Vec<f64> = ticks.chain(dots).collect();
     places.sort_by(f64::total_cmp);
-    places.dedup_by(|a, b| (*a - *b).abs() <= 1e-9 * b.abs());
+    let same = 1e-4 * (first.x.to - first.x.from);
+    places.dedup_by(
+        |a, b| if first.x.log { (*a - *b).abs() <= 1e-9 * b.abs() } else { *a - *b <= same },
+    );
     let lines = || specs.iter().flat_map(|spec| spec.lines.iter().map(move |line| (spec, line)));
     let head = std::iter::once(first.x.label.clone())
         .chain(lines().map(|(spec, line)| match spec.lines.len() {

@@ -70,7 +70,8 @@ fn panel(
         .iter()
         .map(|limit| {
             let at = y.unit.from_si(limit.at);
-            let shown = units.show_in(entry, limit.at, y.unit.symbol).map(|shown| shown.to_string());
+            let shown =
+                units.show_in(entry, limit.at, y.unit.symbol).map(|shown| shown.to_string());
             let place = if at > y.to {
                 ", above this plot"
             } else if at < y.from {
@@ -88,17 +89,11 @@ fn panel(
         .marks
         .iter()
         .filter(|mark| mark.channel.id == entry.id)
-        .map(|mark| {
-            let when = match mark.at {
-                0.0 => "at first".to_owned(),
-                at => units.show(&TIME, at).to_string(),
-            };
-            Dot {
-                role: Role::Yours,
-                x: x.unit.from_si(mark.at),
-                y: y.unit.from_si(mark.value),
-                label: format!("{when}: {}", mark.words.told(units)),
-            }
+        .map(|mark| Dot {
+            role: Role::Yours,
+            x: x.unit.from_si(mark.at),
+            y: y.unit.from_si(mark.value),
+            label: format!("{}: {}", mark.when(units), mark.words.told(units)),
         })
         .collect();
     Some(PlotSpec {
@@ -122,7 +117,8 @@ fn y_axis(entry: &'static Entry, runners: &[Runner<'_>], units: &Units) -> Optio
         .flat_map(|series| series.values.iter().copied())
         .collect();
     found.sort_by(f64::total_cmp);
-    let (mut low, mut high) = tame(&found)?;
+    // With power alone a launch starts without bounds; a low start, as at rest, is meant.
+    let (mut low, mut high) = (*found.first()?, tame(&found)?.1);
     let reach = (high - low).abs();
     let limits = runners.first().and_then(|own| own.run.series(entry));
     for limit in limits.into_iter().flat_map(|series| &series.limits) {

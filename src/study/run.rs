@@ -104,8 +104,22 @@ pub struct Mark {
     pub channel: &'static Entry,
     /// What the series is at there, in SI units.
     pub value: f64,
-    /// What happens: "past the winding limit".
+    /// Whether it stays so from then on.
+    pub lasts: bool,
+    /// What happens: "it goes past the winding limit".
     pub words: Words,
+}
+
+impl Mark {
+    /// When it happens, in words: "at 12.0 ms", "from 35.1 ms on", "at first".
+    pub fn when(&self, units: &Units) -> String {
+        let at = units.show(&channel::TIME, self.at);
+        match self.lasts {
+            _ if self.at == 0.0 => "at first".to_owned(),
+            true => format!("from {at} on"),
+            false => format!("at {at}"),
+        }
+    }
 }
 
 /// A run, moment by moment. All numbers in SI units, never NaN or infinite.
@@ -166,13 +180,10 @@ impl Run {
 
     /// What ended it and what happened on the way, in one sentence.
     pub fn sentence(&self, units: &Units) -> String {
-        let happened = self.marks.iter().map(|mark| {
-            let when = match mark.at {
-                0.0 => "at first".to_owned(),
-                at => format!("at {}", units.show(&channel::TIME, at)),
-            };
-            format!("{when} {}", mark.words.told(units))
-        });
+        let happened = self
+            .marks
+            .iter()
+            .map(|mark| format!("{} {}", mark.when(units), mark.words.told(units)));
         let all: Vec<String> = std::iter::once(self.ending.told(units)).chain(happened).collect();
         format!("{}.", all.join("; "))
     }
@@ -187,7 +198,8 @@ impl Run {
                 "The run is over after {over}: let from and to lie before that, from first."
             )));
         }
-        let inner = self.times.iter().copied().filter(|time| (from..to).contains(time) && *time > from);
+        let inner =
+            self.times.iter().copied().filter(|time| (from..to).contains(time) && *time > from);
         let times: Vec<f64> = std::iter::once(from).chain(inner).chain([to]).collect();
         let series = self
             .series

@@ -2,9 +2,7 @@
 
 use std::f64::consts::{FRAC_PI_2, PI};
 
-use uom::si::f64::{
-    Acceleration, Force, Length, Mass, Ratio, SurfaceTension, Time, Velocity,
-};
+use uom::si::f64::{Acceleration, Force, Length, Mass, Ratio, SurfaceTension, Time, Velocity};
 use uom::si::ratio::ratio;
 
 use crate::physics::si;

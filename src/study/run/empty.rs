@@ -58,7 +58,8 @@ pub(super) fn until_empty(
     if first.current <= 0.0 {
         return Err(NoRun("Nothing is drawn from the battery, so it never gets empty.".to_owned()));
     }
-    let runs = |used: f64| load(used).ok().filter(|load| load.voltage > cutoff && load.current > 0.0);
+    let runs =
+        |used: f64| load(used).ok().filter(|load| load.voltage > cutoff && load.current > 0.0);
     if runs(0.0).is_none() {
         return Err(NoRun(
             "The load pulls even a full battery under its cut-off: ask for less, or give it cells with less resistance.".to_owned(),
@@ -71,7 +72,8 @@ pub(super) fn until_empty(
         let time = charge / load.current;
         [time, time * load.speed.unwrap_or_default()]
     };
-    let too_large = || NoRun("The numbers are too large or too small to make a run of them.".to_owned());
+    let too_large =
+        || NoRun("The numbers are too large or too small to make a run of them.".to_owned());
     let sums = accumulate(rates, &places).ok_or_else(too_large)?;
     let loads = places.iter().map(|used| load(*used)).collect::<Result<Vec<_>, _>>()?;
     let time_at = |used: f64| {
@@ -87,14 +89,18 @@ pub(super) fn until_empty(
             at,
             channel: &channel::CHARGE,
             value: 1.0 - used,
+            lasts: false,
             words: Words::new("the part that should be used is gone"),
         })
         .into_iter()
         .collect();
     let [time, distance] = sums.last().copied().unwrap_or([0.0, 0.0]);
     let why = if last < 1.0 {
-        Words::new("The voltage is down to the cut-off after ").amount(&channel::TIME, time).text(
-            " with ").amount(&channel::CHARGE, 1.0 - last).text(" of the charge left")
+        Words::new("The voltage is down to the cut-off after ")
+            .amount(&channel::TIME, time)
+            .text(" with ")
+            .amount(&channel::CHARGE, 1.0 - last)
+            .text(" of the charge left")
     } else {
         Words::new("The charge is used up after ").amount(&channel::TIME, time)
     };
@@ -118,7 +124,9 @@ pub(super) fn until_empty(
         series.push(each(&channel::DISTANCE, gone, Vec::new()));
     }
     let rhythm = match held {
-        Some(_) => "It holds its speed: the power stays the same, so the current grows as the voltage falls.",
+        Some(_) => {
+            "It holds its speed: the power stays the same, so the current grows as the voltage falls."
+        }
         None => "Push and throttle stay the same, so it slows down as the voltage falls.",
     };
     Ok(Run {
@@ -170,8 +178,7 @@ impl Held {
     fn at(self, resting: f64) -> Result<Load, NoRun> {
         let open = Voltage::from_si(resting);
         let resistance = Measure::from_si(self.resistance);
-        let current =
-            battery::current_for_power(open, resistance, Measure::from_si(self.power))?;
+        let current = battery::current_for_power(open, resistance, Measure::from_si(self.power))?;
         let voltage = battery::left(open, battery::sag(current, resistance))?;
         Ok(Load { current: current.si(), voltage: voltage.si(), speed: Some(self.speed) })
     }

@@ -50,10 +50,7 @@ pub(super) fn warm_up(values: &Values, to: Option<f64>) -> Result<Run, NoRun> {
             motor::winding_loss(current, resistance)
         });
     let rests = winding::Heating { loss: idle, copper: idle, coefficient };
-    let constant = lump::time_constant(
-        path.to_housing + path.to_air,
-        path.winding + path.housing,
-    );
+    let constant = lump::time_constant(path.to_housing + path.to_air, path.winding + path.housing);
     let cycle = values
         .si(q::WORK_TIME)
         .zip(values.si(q::REST_TIME))
@@ -76,6 +73,7 @@ pub(super) fn warm_up(values: &Values, to: Option<f64>) -> Result<Run, NoRun> {
             at,
             channel: &channel::WINDING,
             value,
+            lasts: false,
             words: Words::new("the winding goes past its limit"),
         })
         .into_iter()

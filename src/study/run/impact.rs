@@ -45,7 +45,8 @@ pub(super) fn impact(values: &Values, pulse: Option<RunPulse>) -> Result<Run, No
                 at: series.passes(&times, limit.at)?,
                 channel: series.channel,
                 value: limit.at,
-                words: Words::new(format!("past the {}", limit.label)),
+                lasts: false,
+                words: Words::new(format!("it goes past the {}", limit.label)),
             })
         })
         .collect();
@@ -147,7 +148,9 @@ fn in_words(pulse: RunPulse) -> &'static str {
         RunPulse::HalfSine => "The pulse is taken as a half-sine: its peak is 1.57 times its mean.",
         RunPulse::Triangle => "The pulse is taken as a triangle: its peak is twice its mean.",
         RunPulse::SawTooth => "The pulse is taken as a saw-tooth: its peak is twice its mean.",
-        RunPulse::Trapezoid => "The pulse is taken as a trapezoid: its peak is 1.11 times its mean.",
+        RunPulse::Trapezoid => {
+            "The pulse is taken as a trapezoid: its peak is 1.11 times its mean."
+        }
         RunPulse::Steady => "The force is taken as level from touch to rest.",
         RunPulse::Spring => "One straight spring, slack at first touch, takes the whole stop.",
     }

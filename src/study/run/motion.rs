@@ -60,6 +60,7 @@ pub(super) fn launch(values: &Values) -> Result<Run, NoRun> {
             at: speeds.iter().zip(&times).find(|(v, _)| *v == speed).map_or(0.0, |(_, t)| *t),
             channel: &channel::ACCELERATION,
             value: acceleration(*speed),
+            lasts: true,
             words: Words::new(in_words(*limit, values)),
         })
         .collect();
@@ -189,6 +190,7 @@ pub(super) fn stop(values: &Values) -> Result<Run, NoRun> {
             at: reaction,
             channel: &channel::SPEED,
             value: speed,
+            lasts: false,
             words: Words::new("the brakes take hold, ")
                 .amount(&channel::DISTANCE, rolled)
                 .text(" on"),
