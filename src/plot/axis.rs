@@ -56,7 +56,7 @@ impl Axis {
 
     /// A value in figures that keep their places while it moves along the axis.
     pub fn figure(&self, value: f64) -> String {
-        tick_text(value, places((self.to - self.from) / 500.0))
+        tick_text(value, places((self.to - self.from) / 100.0))
     }
 
     /// The value so far along the axis.

@@ -93,7 +93,7 @@ fn panel(
             role: Role::Yours,
             x: x.unit.from_si(mark.at),
             y: y.unit.from_si(mark.value),
-            label: format!("{}: {}", mark.when(units), mark.words.told(units)),
+            label: format!("{}: {}", mark.when(units), mark.brief),
         })
         .collect();
     Some(PlotSpec {
@@ -144,7 +144,14 @@ pub fn run_svg(panels: &[PlotSpec], width: u32, style: &PlotStyle) -> String {
     for panel in panels {
         let height = panel_height(panel, style.text_size).round() as u32;
         let drawn = svg(panel, (width, height), style);
-        inside.push_str(&drawn.replacen("<svg ", &format!("<svg y=\"{y}\" "), 1));
+        // What is inside the panel's own outer element, in a group in its place.
+        let shapes = drawn
+            .split_once('>')
+            .and_then(|(_, rest)| rest.rsplit_once("</svg>"))
+            .map_or("", |(shapes, _)| shapes);
+        let scale = 1.0 / style.k.max(1) as f32;
+        let group = format!("<g transform=\"translate(0 {y}) scale({scale})\">{shapes}</g>\n");
+        inside.push_str(&group);
         y += height;
     }
     let words = panels.first().map(|panel| panel.summary.as_str()).unwrap_or_default();

@@ -106,6 +106,8 @@ pub struct Mark {
     pub value: f64,
     /// Whether it stays so from then on.
     pub lasts: bool,
+    /// The same in very few words, where the place says the rest.
+    pub brief: &'static str,
     /// What happens: "it goes past the winding limit".
     pub words: Words,
 }

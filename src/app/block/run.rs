@@ -7,7 +7,7 @@ use std::collections::HashMap;
 use std::time::{Duration, Instant};
 
 use iced::widget::{Column, Row, canvas, column, container, row, stack, text};
-use iced::{Center, Element, Fill, Length};
+use iced::{Center, Element, Fill, Length, Padding};
 use plotters_iced::ChartWidget;
 
 use super::curve::{chart, rows};
@@ -21,7 +21,7 @@ use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::scrub::scrub;
 use crate::app::widget::symbol::capitalised;
 use crate::lesson::{Block, BlockKind, Run, RunPace};
-use crate::plot::{Axis, panel_height};
+use crate::plot::{Axis, panel_height, plot_rect};
 use told::{Key, Told};
 
 /// A frame that comes late moves on by no more than this.
@@ -185,7 +185,8 @@ fn inside<'a>(
     });
     column![
         plots(told, at, line, page),
-        scrub(format!("{place}:at"), part, move |at| Message::Run(line, Act::Look(at))),
+        container(scrub(format!("{place}:at"), part, move |at| Message::Run(line, Act::Look(at))))
+            .padding(under_the_axis()),
         keys(state, line, page),
         now(told, at),
         Column::with_children(words).spacing(UNIT / 2.0),
@@ -194,6 +195,14 @@ fn inside<'a>(
     ]
     .spacing(1.5 * UNIT)
     .into()
+}
+
+/// The room beside the slider that puts its handle under the moment it stands for.
+fn under_the_axis() -> Padding {
+    const HANDLE: f32 = 8.0;
+    const WIDTH: f32 = 1000.0;
+    let plot = plot_rect((WIDTH, WIDTH), size::SMALL);
+    Padding::ZERO.left(plot.x - HANDLE).right(WIDTH - plot.right() - HANDLE)
 }
 
 fn plots<'a>(told: &'a Told, at: f64, line: usize, page: Page<'a>) -> Element<'a, Message> {

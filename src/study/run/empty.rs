@@ -90,6 +90,7 @@ pub(super) fn until_empty(
             channel: &channel::CHARGE,
             value: 1.0 - used,
             lasts: false,
+            brief: "the part to keep is left",
             words: Words::new("the part that should be used is gone"),
         })
         .into_iter()

@@ -74,6 +74,7 @@ pub(super) fn warm_up(values: &Values, to: Option<f64>) -> Result<Run, NoRun> {
             channel: &channel::WINDING,
             value,
             lasts: false,
+            brief: "past the limit",
             words: Words::new("the winding goes past its limit"),
         })
         .into_iter()

@@ -14,8 +14,11 @@ pub(super) fn impact(values: &Values, pulse: Option<RunPulse>) -> Result<Run, No
         Some(pulse) => (pulse, None),
         None => nearest(values)?,
     };
-    let [mass, speed, share] =
-        known(values, [MASS.any(), q::IMPACT_SPEED.any(), q::WEIGHT_SHARE.any()])?;
+    // The stop time also asks for all that any pulse needs.
+    let [mass, speed, share, _] = known(
+        values,
+        [MASS.any(), q::IMPACT_SPEED.any(), q::WEIGHT_SHARE.any(), q::STOP_TIME.any()],
+    )?;
     if speed <= 0.0 {
         return Err(crate::physics::Impossible::NoSpeed.into());
     }
@@ -46,6 +49,7 @@ pub(super) fn impact(values: &Values, pulse: Option<RunPulse>) -> Result<Run, No
                 channel: series.channel,
                 value: limit.at,
                 lasts: false,
+                brief: "past the limit",
                 words: Words::new(format!("it goes past the {}", limit.label)),
             })
         })

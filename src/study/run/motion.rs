@@ -61,6 +61,7 @@ pub(super) fn launch(values: &Values) -> Result<Run, NoRun> {
             channel: &channel::ACCELERATION,
             value: acceleration(*speed),
             lasts: true,
+            brief: in_words(*limit, values),
             words: Words::new(in_words(*limit, values)),
         })
         .collect();
@@ -191,6 +192,7 @@ pub(super) fn stop(values: &Values) -> Result<Run, NoRun> {
             channel: &channel::SPEED,
             value: speed,
             lasts: false,
+            brief: "the brakes take hold",
             words: Words::new("the brakes take hold, ")
                 .amount(&channel::DISTANCE, rolled)
                 .text(" on"),
