@@ -184,7 +184,7 @@ impl Placer<'_> {
         for tick in spec.x.ticks.iter().filter(|_| spec.foot) {
             if let Some(text) = tick.text.clone() {
                 let x = self.layout.to_screen(spec, (tick.at, spec.y.from)).0;
-                let y = plot.bottom() + 1.2 * size;
+                let y = plot.bottom() + 1.3 * size;
                 let anchor = Anchor::Middle;
                 self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
             }

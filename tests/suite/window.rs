@@ -12,3 +12,4 @@ mod numbers;
 mod recovery;
 mod remembered;
 mod rig;
+mod runs;

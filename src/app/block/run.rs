@@ -240,13 +240,11 @@ fn keys<'a>(state: &State, line: usize, page: Page<'a>) -> Option<Element<'a, Me
         pace("True speed", RunPace::True),
         pace("In 10 s", RunPace::TenSeconds),
         pace("In 30 s", RunPace::HalfMinute),
-        text(slowed(state.lasts() / state.duration().max(f64::MIN_POSITIVE)))
-            .size(size::SMALL)
-            .style(theme::soft)
-            .into(),
     ];
     let keys = Row::with_children(keys).spacing(UNIT).align_y(Center);
-    Some(keys.wrap().vertical_spacing(UNIT / 2.0).into())
+    let slowed = slowed(state.lasts() / state.duration().max(f64::MIN_POSITIVE));
+    let slowed = text(slowed).size(size::SMALL).style(theme::soft);
+    Some(column![keys.wrap().vertical_spacing(UNIT / 2.0), slowed].spacing(UNIT / 2.0).into())
 }
 
 /// How the pace compares with the truth, in words.

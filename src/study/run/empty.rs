@@ -98,16 +98,19 @@ pub(super) fn until_empty(
     let [time, distance] = sums.last().copied().unwrap_or([0.0, 0.0]);
     let why = if last < 1.0 {
         Words::new("The voltage is down to the cut-off after ")
-            .amount(&channel::TIME, time)
-            .text(" with ")
-            .amount(&channel::CHARGE, 1.0 - last)
-            .text(" of the charge left")
     } else {
-        Words::new("The charge is used up after ").amount(&channel::TIME, time)
+        Words::new("The charge is used up after ")
     };
-    let ending = match first.speed {
-        Some(_) => why.text(" and ").amount(&channel::DISTANCE, distance),
-        None => why,
+    let gone = match first.speed {
+        Some(_) => {
+            why.amount(&channel::TIME, time).text(" and ").amount(&channel::DISTANCE, distance)
+        }
+        None => why.amount(&channel::TIME, time),
+    };
+    let ending = if last < 1.0 {
+        gone.text(", with ").amount(&channel::CHARGE, 1.0 - last).text(" of the charge left")
+    } else {
+        gone
     };
     let each = |channel, values: Vec<f64>, limits| Series { channel, values, limits };
     let of = |pick: fn(&Load) -> f64| loads.iter().map(pick).collect::<Vec<_>>();

@@ -4,7 +4,7 @@ use std::f64::consts::{FRAC_PI_2, PI};
 
 use approx::assert_relative_eq;
 use heftwise::quantity::catalogue::{
-    drive::*, electrics::*, ground::GRIP_COEFFICIENT, heat::*, impact::*, machine::*, motion::*,
+    drive::*, electrics::*, heat::*, impact::*, machine::*, motion::*,
 };
 use heftwise::quantity::channel::{self, RunKind, RunPulse};
 use heftwise::study::Run;
