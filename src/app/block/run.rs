@@ -176,20 +176,17 @@ fn inside<'a>(
     let open = page.marks.open.contains(&place);
     let word = if open { "Hide the table" } else { "Show as a table" };
     let act = move |act| Message::Run(line, act);
-    let words = told.words.iter().enumerate().map(|(place, words)| {
-        let words = text(words.as_str()).width(Fill);
-        match place {
-            0 => words.size(size::LABEL).into(),
-            _ => words.size(size::SMALL).style(theme::soft).into(),
-        }
-    });
+    let words = |words: &'a String, size| text(words.as_str()).size(size).width(Fill);
+    let happens = told.happens.iter().map(|it| words(it, size::LABEL).into());
+    let assumes = told.assumes.iter().map(|it| words(it, size::SMALL).style(theme::soft).into());
     column![
+        names(told),
         plots(told, at, line, page),
         container(scrub(format!("{place}:at"), part, move |at| Message::Run(line, Act::Look(at))))
             .padding(under_the_axis()),
         keys(state, line, page),
         now(told, at),
-        Column::with_children(words).spacing(UNIT / 2.0),
+        Column::with_children(happens.chain(assumes)).spacing(UNIT / 2.0),
         pressable(Kind::Word, text(word).size(size::LABEL)).on_press(act(Act::Table)),
         open.then(|| rows(told.table.clone())),
     ]
@@ -203,6 +200,17 @@ fn under_the_axis() -> Padding {
     const WIDTH: f32 = 1000.0;
     let plot = plot_rect((WIDTH, WIDTH), size::SMALL);
     Padding::ZERO.left(plot.x - HANDLE).right(WIDTH - plot.right() - HANDLE)
+}
+
+/// Whose line is which, where there are several.
+fn names<'a>(told: &'a Told) -> Option<Element<'a, Message>> {
+    let names = told.runs.iter().map(|(role, name, _)| {
+        row![mark(*role), text(name.as_str()).size(size::LABEL)]
+            .spacing(UNIT / 2.0)
+            .align_y(Center)
+            .into()
+    });
+    (told.runs.len() > 1).then(|| Row::with_children(names).spacing(2.0 * UNIT).wrap().into())
 }
 
 fn plots<'a>(told: &'a Told, at: f64, line: usize, page: Page<'a>) -> Element<'a, Message> {
@@ -273,12 +281,6 @@ fn now<'a>(told: &'a Told, at: f64) -> Element<'a, Message> {
     };
     let many = told.runs.len() > 1;
     let time = text(figure(&first.x, at)).size(size::BODY).font(SEMIBOLD).into();
-    let names = told.runs.iter().filter(|_| many).map(|(role, name, _)| {
-        row![mark(*role), text(name.as_str()).size(size::SMALL)]
-            .spacing(UNIT / 2.0)
-            .align_y(Center)
-            .into()
-    });
     let numbers = told.panels.iter().map(|(spec, _)| {
         let lines = told.runs.iter().filter_map(|(role, _, run)| {
             let si = run.series(spec.y.entry)?.at(&run.times, at);
@@ -289,7 +291,5 @@ fn now<'a>(told: &'a Told, at: f64) -> Element<'a, Message> {
         cell(&spec.y, lines.collect())
     });
     let cells = std::iter::once(cell(&first.x, vec![time])).chain(numbers);
-    let cells = Row::with_children(cells).spacing(UNIT).wrap().vertical_spacing(UNIT);
-    let names = many.then(|| Row::with_children(names).spacing(2.0 * UNIT).wrap());
-    column![names, cells].spacing(UNIT / 2.0).into()
+    Row::with_children(cells).spacing(UNIT).wrap().vertical_spacing(UNIT).into()
 }

@@ -75,14 +75,11 @@ pub(super) fn impact(values: &Values, pulse: Option<RunPulse>) -> Result<Run, No
     Ok(Run {
         kind: RunKind::Impact,
         series: vec![
+            force,
+            shock,
             still(&channel::SPEED, |moment| moment.speed),
             still(&channel::CRUSH, |moment| moment.travel),
-        ]
-        .into_iter()
-        .fold(vec![force, shock], |mut all, series| {
-            all.push(series);
-            all
-        }),
+        ],
         times,
         marks,
         ending,

@@ -145,6 +145,7 @@ fn it_follows_the_build_and_says_what_is_lacking() {
     let mut rig = open(LESSON);
     rig.send(Message::CompanionExample("bullock"));
     assert!(rig.texts().iter().any(|text| text == "Bullock"));
+    assert!(rig.says("Bullock: It stops from 2.62 m/s in 26.7 ms"));
     rig.send(Message::Leave(heftwise::app::question::Next::Blank));
     rig.send(Message::Go(Place::Lesson("one".to_owned())));
     assert!(rig.says("Say the mass"), "{:?}", rig.texts());

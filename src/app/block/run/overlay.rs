@@ -6,7 +6,7 @@ use iced::{Point, Rectangle, Renderer, Size, Theme};
 
 use crate::app::block::curve::overlay::words;
 use crate::app::theme::{ink, size};
-use crate::plot::{Layout, PlotSpec, readings};
+use crate::plot::{Layout, PlotSpec, Shape, readings};
 
 /// The words and the moment over a panel.
 pub struct Overlay<'a> {
@@ -36,11 +36,30 @@ impl<Message> Program<Message> for Overlay<'_> {
         let (top, height) = (layout.plot.y, layout.plot.height);
         let line = Path::rectangle(Point::new(x - 1.0, top), Size::new(2.0, height));
         frame.fill(&line, ink.accent);
-        for reading in readings(self.spec, self.at) {
+        // The reader's own over all others.
+        for reading in readings(self.spec, self.at).into_iter().rev() {
             let (x, y) = layout.to_screen(self.spec, (self.at, reading.y));
-            frame.fill(&Path::circle(Point::new(x, y), 5.0), ink.panel);
-            frame.fill(&Path::circle(Point::new(x, y), 4.0), ink.of(reading.role));
+            let at = Point::new(x, y);
+            frame.fill(&shape(reading.role.shape(), at, 5.5), ink.panel);
+            frame.fill(&shape(reading.role.shape(), at, 4.0), ink.of(reading.role));
         }
         vec![frame.into_geometry()]
+    }
+}
+
+/// The shape of a build's dot.
+fn shape(shape: Shape, at: Point, radius: f32) -> Path {
+    match shape {
+        Shape::Round => Path::circle(at, radius),
+        Shape::Square => {
+            let corner = Point::new(at.x - radius, at.y - radius);
+            Path::rectangle(corner, Size::new(2.0 * radius, 2.0 * radius))
+        }
+        Shape::Triangle => Path::new(|path| {
+            path.move_to(Point::new(at.x, at.y - 1.2 * radius));
+            path.line_to(Point::new(at.x + 1.1 * radius, at.y + 0.8 * radius));
+            path.line_to(Point::new(at.x - 1.1 * radius, at.y + 0.8 * radius));
+            path.close();
+        }),
     }
 }

@@ -15,8 +15,10 @@ pub struct Told {
     pub panels: Vec<(PlotSpec, Cache)>,
     /// The runs, the reader's own first.
     pub runs: Vec<(Role, String, study::Run)>,
-    /// What happens, and what is taken for granted.
-    pub words: Vec<String>,
+    /// What happens, a sentence a build.
+    pub happens: Vec<String>,
+    /// What is taken for granted.
+    pub assumes: Vec<String>,
     /// The same in figures.
     pub table: Table,
 }
@@ -60,17 +62,19 @@ impl Told {
         }));
         let runners: Vec<Runner<'_>> =
             runs.iter().map(|(_, name, run)| Runner { name, run }).collect();
-        let specs = panels(&runners, &asked.show, units);
+        let mut specs = panels(&runners, &asked.show, units);
         let table = table_of(&specs);
-        let words = runs
-            .first()
-            .map(|(_, _, run)| {
-                let assumes = run.assumes.iter().map(|words| words.told(units));
-                std::iter::once(run.sentence(units)).chain(assumes).collect()
-            })
-            .unwrap_or_default();
+        // Several short lines leave no sure place for their names, which stand above the plots.
+        specs.iter_mut().flat_map(|spec| &mut spec.lines).for_each(|line| line.label.clear());
+        let happens = runs.iter().map(|(role, name, run)| match role {
+            Role::Yours => run.sentence(units),
+            _ => format!("{name}: {}", run.sentence(units)),
+        });
+        let assumes = runs.iter().take(1).flat_map(|(_, _, run)| &run.assumes);
+        let assumes = assumes.map(|words| words.told(units)).collect();
+        let happens = happens.collect();
         let panels = specs.into_iter().map(|spec| (spec, Cache::new())).collect();
-        Ok(Self { panels, runs, words, table })
+        Ok(Self { panels, runs, happens, assumes, table })
     }
 
     /// How long the plots last, and from when, in seconds: the longest of the runs.
