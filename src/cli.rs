@@ -10,6 +10,7 @@ mod list;
 mod open;
 mod proof;
 mod reckon;
+mod run;
 mod table;
 mod target;
 mod walk_round;
@@ -52,6 +53,7 @@ enum Command {
     Target(target::Target),
     Levers(levers::Levers),
     HundredGrams(hundred_grams::HundredGrams),
+    Run(run::Run),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
     Handout(handout::Handout),
@@ -108,6 +110,7 @@ where
         Some(Command::Target(command)) => command.run(out),
         Some(Command::Levers(command)) => command.run(out),
         Some(Command::HundredGrams(command)) => command.run(out),
+        Some(Command::Run(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
         Some(Command::Handout(command)) => command.run(out),

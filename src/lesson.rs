@@ -27,9 +27,9 @@ mod words;
 pub use appears::Appearance;
 pub use block::{
     Asked, Calculator, Choice, Curve, Deeper, Direction, FAR_OVER, FAR_UNDER, Faded, Guess,
-    GuessKind, HundredGrams, Ledger, LedgerSort, Levers, Line, Measure, Reference, SideBySide,
-    Sketch, SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock, Tolerance,
-    Variant,
+    GuessKind, HundredGrams, Ledger, LedgerSort, Levers, Line, Measure, Reference, Run, RunPace,
+    SideBySide, Sketch, SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock,
+    Tolerance, Variant,
 };
 pub use claim::{Claim, Says, Way};
 pub use document::{

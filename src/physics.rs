@@ -3,6 +3,7 @@
 //! Each function's doc comment gives its formula, units, range and published source. Nothing here
 //! knows the names of quantities, holds state or speaks to people.
 
+mod accumulate;
 pub mod balance;
 pub mod drive;
 pub mod electrics;
@@ -16,6 +17,8 @@ pub mod traction;
 pub mod turning;
 pub mod weight;
 pub mod whole;
+
+pub use accumulate::accumulate;
 
 /// Why a formula has no answer for the numbers it was given.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

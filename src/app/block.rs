@@ -10,6 +10,7 @@ pub mod hundred_grams;
 pub mod ledger;
 pub mod levers;
 pub mod measure;
+pub mod run;
 pub mod side_by_side;
 pub mod sketch;
 pub mod target;

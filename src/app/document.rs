@@ -7,8 +7,8 @@ use iced::widget::{column, container, row, rule, text};
 use iced::{Element, Fill, Length, Padding};
 
 use crate::app::block::{
-    calculator, curve, deeper, faded, guess, hundred_grams, ledger, levers, measure, side_by_side,
-    sketch, target,
+    calculator, curve, deeper, faded, guess, hundred_grams, ledger, levers, measure, run,
+    side_by_side, sketch, target,
 };
 use crate::app::page::{Audience, Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
@@ -75,6 +75,7 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Target(target) => target::view(target, block.line, page),
         BlockKind::Levers(levers) => levers::view(levers, block.line, page),
         BlockKind::HundredGrams(grams) => hundred_grams::view(grams, block.line, page),
+        BlockKind::Run(asked) => run::view(asked, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
 }

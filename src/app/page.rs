@@ -3,7 +3,7 @@
 use std::collections::{HashMap, HashSet};
 
 use crate::app::block::{
-    curve, faded, guess, hundred_grams, ledger, levers, measure, side_by_side, sketch, target,
+    curve, faded, guess, hundred_grams, ledger, levers, measure, run, side_by_side, sketch, target,
 };
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
@@ -73,6 +73,8 @@ pub struct Marks {
     pub levers: HashMap<usize, levers::State>,
     /// Tables of what 100 g buys, by the line they start on.
     pub hundred_grams: HashMap<usize, hundred_grams::State>,
+    /// Runs, by the line they start on.
+    pub runs: HashMap<usize, run::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -111,6 +113,8 @@ pub enum Message {
     Target(usize, target::Act),
     /// Something is done in a levers block.
     Levers(usize, levers::Act),
+    /// Something is done in a run.
+    Run(usize, run::Act),
     /// Numbers go back to those of the saved build.
     PutBack(Vec<AnyId>),
     /// A number is to be shown in its next unit.

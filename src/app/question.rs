@@ -59,6 +59,7 @@ pub const KEYS: &[(&str, &str)] = &[
     ("F6", "first control of the page, past the rail"),
     ("Enter or Space", "press the control in focus"),
     ("↑ ↓ in a number", "one step; with Shift, ten"),
+    ("← → on the slider of a run", "a hundredth of it; with Shift, ten"),
     ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
     ("Ctrl+1, 2, 3, 4", "lessons, build sheet, walk-round, notebook"),

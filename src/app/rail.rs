@@ -195,6 +195,10 @@ fn look<'a>(settings: &'a Settings) -> Element<'a, Message> {
             pick("As system", daylight == Daylight::Follow, Message::Light(Daylight::Follow)),
         ],
         row![
+            pick("Pictures move", !settings.still, Message::Still(false)),
+            pick("Stand still", settings.still, Message::Still(true)),
+        ],
+        row![
             text(format!("Text {} %", settings.text_size)).size(size::SMALL).width(Fill),
             button("Smaller", Message::Text(false)),
             button("Larger", Message::Text(true)),

@@ -45,6 +45,8 @@ pub struct Settings {
     pub units: Units,
     /// Light or dark.
     pub daylight: Daylight,
+    /// Whether nothing on the page may move of its own accord.
+    pub still: bool,
     /// Size of text in percent of the usual.
     pub text_size: u16,
     /// Builds opened lately, the latest first.
@@ -64,6 +66,7 @@ impl Default for Settings {
         Self {
             units: Units::default(),
             daylight: Daylight::default(),
+            still: false,
             text_size: 100,
             recent: Vec::new(),
             companions: Vec::new(),

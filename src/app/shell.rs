@@ -26,6 +26,9 @@ use crate::quantity::UnitSet;
 use crate::sheet::file::Stamp;
 use crate::sheet::file::autosave::Slot;
 
+/// From one picture of something that plays to the next.
+const FRAME: time::Duration = time::Duration::from_millis(33);
+
 /// Where the program keeps its own files.
 #[derive(Debug, Clone)]
 pub struct Folders {
@@ -185,6 +188,8 @@ pub enum Message {
     Light(Daylight),
     /// The next of light, dark and as the system.
     OtherLight,
+    /// Whether pictures may move.
+    Still(bool),
     /// Larger or smaller text.
     Text(bool),
     /// Text of the usual size.
@@ -344,6 +349,7 @@ impl App {
             Message::Set(set) => self.with_settings(|settings| settings.units.set = set),
             Message::OtherUnits => self.with_settings(acts::other_units),
             Message::Light(light) => self.with_settings(|settings| settings.daylight = light),
+            Message::Still(still) => self.with_settings(|settings| settings.still = still),
             Message::OtherLight => self.with_settings(acts::other_light),
             Message::Text(larger) => self.with_settings(|settings| settings.resize_text(larger)),
             Message::TextUsual => self.with_settings(|settings| settings.text_size = 100),
@@ -388,6 +394,10 @@ impl App {
             .book
             .is_changed()
             .then(|| time::every(time::Duration::from_secs(2)).map(|_| Message::KeepNotebook));
+        let shown = self.reading.as_ref().filter(|r| self.place == Place::Lesson(r.id.clone()));
+        let plays = shown
+            .is_some_and(reading::Reading::plays)
+            .then(|| time::every(FRAME).map(|now| Message::Reading(reading::Message::Ticked(now))));
         let lessons = self.watched.clone().map(watch::lessons);
         Subscription::batch(
             [
@@ -406,6 +416,7 @@ impl App {
             .into_iter()
             .chain(keep)
             .chain(book)
+            .chain(plays)
             .chain(lessons),
         )
     }

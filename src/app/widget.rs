@@ -7,5 +7,6 @@ pub mod inert;
 pub mod mark;
 pub mod picture;
 pub mod pressable;
+pub mod scrub;
 pub mod stepping;
 pub mod symbol;

@@ -10,6 +10,7 @@ mod levers;
 mod measure;
 mod number;
 pub(super) mod prose;
+mod run;
 mod side_by_side;
 mod sketch;
 mod target;
@@ -24,6 +25,7 @@ pub use levers::Levers;
 pub use measure::{FAR_OVER, FAR_UNDER, Measure};
 pub use number::{Reference, Tolerance};
 pub use prose::Deeper;
+pub use run::{Run, RunPace};
 pub use side_by_side::SideBySide;
 pub use sketch::{Sketch, SketchLayer, SketchView};
 pub use target::Target;
@@ -111,6 +113,12 @@ pub(super) const GRAMMARS: &[Grammar] = &[
         what: "a hundred-grams block",
         tables: &[("", hundred_grams::FIELDS)],
         read: |fields, report| hundred_grams::read(fields, report).map(BlockKind::HundredGrams),
+    },
+    Grammar {
+        name: "run",
+        what: "a run",
+        tables: &[("", run::FIELDS)],
+        read: |fields, report| run::read(fields, report).map(BlockKind::Run),
     },
 ];
 

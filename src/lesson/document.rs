@@ -185,6 +185,8 @@ pub enum BlockKind {
     Levers(Levers),
     /// What 100 g more does to every headline answer.
     HundredGrams(HundredGrams),
+    /// Something over time.
+    Run(block::Run),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

@@ -83,6 +83,7 @@ fn of_block(kind: &BlockKind, text: &mut String) {
         BlockKind::Target(target) => add(text, target.title.as_deref().unwrap_or("")),
         BlockKind::Levers(levers) => add(text, levers.title.as_deref().unwrap_or("")),
         BlockKind::HundredGrams(grams) => add(text, grams.title.as_deref().unwrap_or("")),
+        BlockKind::Run(run) => add(text, run.title.as_deref().unwrap_or("")),
         BlockKind::Guess(guess) => {
             for attempt in 0..=guess.variants.len() {
                 let asked = guess.asked(attempt);

@@ -7,7 +7,7 @@ mod support;
 pub use collision::{
     closing_speed, common_speed, energy_lost, exchanged_impulse, speed_held_back, speed_pushed_on,
 };
-pub use pulse::pulse_speed;
+pub use pulse::{Moment, PulseShape, SpringStop, pulse_speed};
 pub use support::{
     bumper_travel, drop_factor, dropped_peak, loose_mount_load, mount_load, spring_for_limit,
     spring_travel, support_sag, times_force, times_length,

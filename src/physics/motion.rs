@@ -18,7 +18,7 @@ pub use resistance::{
     air_drag, drag_area, drag_crossover, power_at_speed, stop_spacing_balance, sum, terminal_speed,
     thrust_for,
 };
-pub use run::{Run, mean_acceleration, mean_power, run_up};
+pub use run::{Run, SpeedUp, mean_acceleration, mean_power, run_up};
 pub use stop::{
     braking_distance, braking_force, coast_down_distance, coast_down_time, locked_deceleration,
     reaction_distance,

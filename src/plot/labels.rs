@@ -84,7 +84,8 @@ pub fn texts(spec: &PlotSpec, layout: &Layout) -> Vec<PlacedText> {
     }
     for line in &spec.lines {
         let has_dot = spec.dots.iter().any(|dot| dot.role == line.role);
-        let end = line.runs.last().and_then(|run| run.last()).filter(|_| !has_dot);
+        let end = line.runs.last().and_then(|run| run.last());
+        let end = end.filter(|_| !has_dot && !line.label.is_empty());
         if let Some(&end) = end {
             placed.beside(&line.label, layout.to_screen(spec, end), Part::Line(line.role));
         }
@@ -158,6 +159,9 @@ impl Placer<'_> {
         let text = self.shortened(&spec.y.label, surface.width - 0.6 * size);
         let (x, y) = (0.3 * size, 0.9 * size);
         self.put(PlacedText { text, x, y, anchor: Anchor::Start, part: Part::Caption }, &surface);
+        if !spec.foot {
+            return;
+        }
         let text = self.shortened(&spec.x.label, surface.width - 0.6 * size);
         // Under the middle of the axis, or pushed in from the edge by a long text.
         let half = width(&text, size) / 2.0;
@@ -177,10 +181,10 @@ impl Placer<'_> {
                 self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
             }
         }
-        for tick in &spec.x.ticks {
+        for tick in spec.x.ticks.iter().filter(|_| spec.foot) {
             if let Some(text) = tick.text.clone() {
                 let x = self.layout.to_screen(spec, (tick.at, spec.y.from)).0;
-                let y = plot.bottom() + 1.2 * size;
+                let y = plot.bottom() + 1.3 * size;
                 let anchor = Anchor::Middle;
                 self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
             }

@@ -53,8 +53,17 @@ impl Rect {
 /// Margins depend on nothing but the text size, so that plots line up and nothing jumps while
 /// numbers change. Never smaller than one pixel each way.
 pub fn plot_rect((width, height): (f32, f32), text_size: f32) -> Rect {
+    inner_rect((width, height), text_size, true)
+}
+
+/// The room above a plot and below it, with or without a foot.
+pub(super) fn above_and_below(foot: bool, text_size: f32) -> (f32, f32) {
+    (2.2 * text_size, if foot { 3.6 } else { 0.8 } * text_size)
+}
+
+fn inner_rect((width, height): (f32, f32), text_size: f32, foot: bool) -> Rect {
     let (left, right) = (4.6 * text_size, 1.4 * text_size);
-    let (top, bottom) = (2.2 * text_size, 3.6 * text_size);
+    let (top, bottom) = above_and_below(foot, text_size);
     Rect {
         x: left,
         y: top,
@@ -78,6 +87,11 @@ impl Layout {
     /// Lays out a surface.
     pub fn new(size: (f32, f32), text_size: f32) -> Self {
         Self { size, text_size, plot: plot_rect(size, text_size) }
+    }
+
+    /// Lays out a surface for a plot: without a foot there is no room kept for one.
+    pub fn of(spec: &PlotSpec, size: (f32, f32), text_size: f32) -> Self {
+        Self { size, text_size, plot: inner_rect(size, text_size, spec.foot) }
     }
 
     /// The whole surface as a rectangle.

@@ -40,18 +40,23 @@ pub fn readings(spec: &PlotSpec, x: f64) -> Vec<Reading> {
 
 /// The plot as rows at the named ticks of the x axis and at the builds themselves.
 pub fn table(spec: &PlotSpec) -> Table {
-    let mut places: Vec<f64> = spec
-        .x
-        .ticks
-        .iter()
-        .filter(|tick| tick.text.is_some())
-        .map(|tick| tick.at)
-        .chain(spec.dots.iter().map(|dot| dot.x))
-        .collect();
+    table_of(std::slice::from_ref(spec))
+}
+
+/// Several plots over one x axis as one table, at its named ticks and at all their dots.
+pub fn table_of(specs: &[PlotSpec]) -> Table {
+    let Some(first) = specs.first() else { return Table { head: Vec::new(), rows: Vec::new() } };
+    let ticks = first.x.ticks.iter().filter(|tick| tick.text.is_some()).map(|tick| tick.at);
+    let dots = specs.iter().flat_map(|spec| &spec.dots).map(|dot| dot.x);
+    let mut places: Vec<f64> = ticks.chain(dots).collect();
     places.sort_by(f64::total_cmp);
-    places.dedup_by(|a, b| (*a - *b).abs() <= 1e-9 * b.abs());
-    let head = std::iter::once(spec.x.label.clone())
-        .chain(spec.lines.iter().map(|line| match spec.lines.len() {
+    let same = 1e-4 * (first.x.to - first.x.from);
+    places.dedup_by(
+        |a, b| if first.x.log { (*a - *b).abs() <= 1e-9 * b.abs() } else { *a - *b <= same },
+    );
+    let lines = || specs.iter().flat_map(|spec| spec.lines.iter().map(move |line| (spec, line)));
+    let head = std::iter::once(first.x.label.clone())
+        .chain(lines().map(|(spec, line)| match spec.lines.len() {
             1 => spec.y.label.clone(),
             _ => format!("{}: {}", line.label, spec.y.label),
         }))
@@ -62,8 +67,8 @@ pub fn table(spec: &PlotSpec) -> Table {
     let rows = places
         .into_iter()
         .map(|x| {
-            std::iter::once(number(&spec.x, Some(x)))
-                .chain(spec.lines.iter().map(|line| number(&spec.y, at(line, x))))
+            std::iter::once(number(&first.x, Some(x)))
+                .chain(lines().map(|(spec, line)| number(&spec.y, at(line, x))))
                 .collect()
         })
         .collect();

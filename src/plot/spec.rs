@@ -120,6 +120,8 @@ pub struct PlotSpec {
     pub title: String,
     /// The axis along the bottom.
     pub x: Axis,
+    /// Whether the axis along the bottom has its name and numbers, or leaves them to a plot below.
+    pub foot: bool,
     /// The axis up the side.
     pub y: Axis,
     /// One line a build, the reader's own first.
@@ -195,7 +197,7 @@ impl PlotSpec {
             .collect();
         let title = format!("{} against {}", y_entry.label, x_entry.label);
         let summary = own.summary(units);
-        Some(Self { title, x, y, lines, limits, dots, bands, summary })
+        Some(Self { title, x, foot: true, y, lines, limits, dots, bands, summary })
     }
 }
 
@@ -258,7 +260,7 @@ fn y_axis(
 }
 
 /// Lowest and highest, leaving out a spike that would flatten all the rest.
-fn tame(sorted: &[f64]) -> Option<(f64, f64)> {
+pub(super) fn tame(sorted: &[f64]) -> Option<(f64, f64)> {
     let (low, high) = (*sorted.first()?, *sorted.last()?);
     let at = |part: f64| sorted[((sorted.len() - 1) as f64 * part) as usize];
     let (tenth, ninetieth) = (at(0.1), at(0.9));
@@ -269,7 +271,7 @@ fn tame(sorted: &[f64]) -> Option<(f64, f64)> {
 }
 
 /// Linear ends on round numbers: zero belongs to the plot unless that would flatten the lines.
-fn with_headroom(low: f64, high: f64, zero_means_none: bool) -> (f64, f64) {
+pub(super) fn with_headroom(low: f64, high: f64, zero_means_none: bool) -> (f64, f64) {
     let (mut from, mut to) = (low, high);
     if zero_means_none && low >= 0.0 && low < 0.6 * high {
         from = 0.0;
@@ -293,7 +295,7 @@ fn with_headroom(low: f64, high: f64, zero_means_none: bool) -> (f64, f64) {
 }
 
 /// Unbroken runs in display units, cut off at the top and bottom of the plot.
-fn runs(samples: &[Sample], x: &Axis, y: &Axis) -> Vec<Vec<(f64, f64)>> {
+pub(super) fn runs(samples: &[Sample], x: &Axis, y: &Axis) -> Vec<Vec<(f64, f64)>> {
     let mut runs: Vec<Vec<(f64, f64)>> = Vec::new();
     let mut last: Option<(f64, f64)> = None;
     for &(at, found) in samples {

@@ -13,7 +13,7 @@ use super::spec::PlotSpec;
 ///
 /// The picture is drawn in whole units on a canvas `k` times larger; its `viewBox` scales it back.
 pub fn svg(spec: &PlotSpec, size: (u32, u32), style: &PlotStyle) -> String {
-    let layout = Layout::new((size.0 as f32, size.1 as f32), style.text_size);
+    let layout = Layout::of(spec, (size.0 as f32, size.1 as f32), style.text_size);
     let style = PlotStyle { k: style.k.max(1), stroke_k: style.k.max(1), ..*style };
     let mut drawn = String::new();
     {

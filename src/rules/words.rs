@@ -25,7 +25,7 @@ pub fn impossible_given(entry: &Entry) -> String {
 }
 
 /// Why a formula has no answer.
-pub(super) fn impossible(why: Impossible) -> &'static str {
+pub fn impossible(why: Impossible) -> &'static str {
     match why {
         Impossible::NoContact => {
             "Nothing touches the ground: say how many tracks, wheels or skis there are."

@@ -465,3 +465,24 @@ fn an_answer_that_cannot_be_written_is_a_failure() {
     assert_eq!(output.status.code(), Some(1));
     assert!(String::from_utf8_lossy(&output.stderr).contains("cannot be written"));
 }
+
+#[test]
+fn a_run_is_told_and_written() {
+    let out = ends_with(0, &["run", "impact", "--build", "sandpiper", "--speed", "4 m/s"]);
+    assert!(out.starts_with("time, ms"), "{out}");
+    assert!(out.contains("it goes past the strength of the weakest mount"), "{out}");
+    let found =
+        json(&["run", "stop", "driving-speed=10 m/s", "braking-deceleration=5 m/s²", "--json"]);
+    assert_eq!(found["series"]["distance"].as_array().unwrap().last().unwrap(), 20.0);
+    assert_eq!(ends_with(1, &["run", "coast"]).lines().count(), 1);
+    assert!(ends_with(2, &["run", "cost"]).contains("Did you mean \"coast\"?"));
+    let folder = tempfile::tempdir().unwrap();
+    for (name, first) in [("hit.svg", "<svg "), ("hit.csv", "\"time, ms\",\"force, N\"")] {
+        let path = folder.path().join(name);
+        ends_with(0, &["run", "impact", "--build", "sandpiper", "-o", text(&path)]);
+        assert!(std::fs::read_to_string(&path).unwrap().starts_with(first));
+    }
+    let path = folder.path().join("hit.bmp");
+    let why = ends_with(2, &["run", "impact", "--build", "sandpiper", "-o", text(&path)]);
+    assert!(why.contains(".svg for the plots or .csv"), "{why}");
+}

@@ -24,6 +24,7 @@ mod numbers;
 mod plot;
 mod published;
 mod rules_engine;
+mod runs;
 mod sheet_broken;
 mod sheet_edit;
 mod sheet_file;

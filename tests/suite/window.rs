@@ -14,4 +14,5 @@ mod numbers;
 mod recovery;
 mod remembered;
 mod rig;
+mod runs;
 mod workshop;

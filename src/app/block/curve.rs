@@ -1,7 +1,7 @@
 //! The curve: a found number against a given one, your build as a dot that can be dragged.
 
-mod chart;
-mod overlay;
+pub(super) mod chart;
+pub(super) mod overlay;
 
 use std::collections::HashMap;
 
@@ -18,7 +18,7 @@ use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Block, BlockKind, Curve};
-use crate::plot::{Build, PlotSpec, table};
+use crate::plot::{Build, PlotSpec, Table, table};
 use crate::quantity::Units;
 use crate::study::curve::{Ask, Scale};
 
@@ -152,7 +152,7 @@ pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Me
                 .map(move |event| Message::Curve(line, Act::Field(event))),
             pressable(Kind::Word, text(word).size(size::LABEL))
                 .on_press(Message::Curve(line, Act::Table)),
-            drawn.filter(|_| open).map(|drawn| rows(&drawn.spec)),
+            drawn.filter(|_| open).map(|drawn| rows(table(&drawn.spec))),
         ]
         .spacing(1.5 * UNIT),
     )
@@ -179,9 +179,8 @@ fn plot<'a>(
         .into()
 }
 
-/// The curve as a table.
-fn rows<'a>(spec: &PlotSpec) -> Element<'a, Message> {
-    let table = table(spec);
+/// A plot as a table.
+pub(super) fn rows<'a>(table: Table) -> Element<'a, Message> {
     let cells = |cells: Vec<String>, bold: bool| -> Element<'a, Message> {
         let font = if bold { SEMIBOLD } else { theme::REGULAR };
         Row::with_children(

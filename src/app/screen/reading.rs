@@ -7,10 +7,12 @@ mod margin;
 mod meaning;
 mod record;
 
+use std::time::Instant;
+
 use iced::widget::{column, container, row, scrollable};
 use iced::{Element, Fill, Length, Padding, Task};
 
-use crate::app::block::{self, curve, ledger, measure, sketch};
+use crate::app::block::{self, curve, ledger, measure, run, sketch};
 use crate::app::desk::Desk;
 use crate::app::document::blocks;
 use crate::app::focus;
@@ -72,6 +74,8 @@ pub enum Message {
     Lesson(String),
     /// The lesson is to be shown to a class.
     Show,
+    /// What plays on the page is to be moved on to this moment.
+    Ticked(Instant),
 }
 
 /// What the shell is asked for.
@@ -174,6 +178,12 @@ impl Reading {
         self.marks.targets.values_mut().for_each(block::target::State::forget);
         self.marks.hundred_grams.values_mut().for_each(block::hundred_grams::State::forget);
         self.marks.levers.values_mut().for_each(block::levers::State::forget);
+        self.marks.runs.values_mut().for_each(run::State::forget);
+    }
+
+    /// Whether something on the page plays.
+    pub fn plays(&self) -> bool {
+        self.marks.runs.values().any(run::State::plays)
     }
 
     /// Acts on a message.
@@ -209,6 +219,10 @@ impl Reading {
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
             Message::Show => Action::Show,
+            Message::Ticked(now) => {
+                self.marks.runs.values_mut().for_each(|run| run.tick(now));
+                Action::None
+            }
         }
     }
 
@@ -254,6 +268,12 @@ impl Reading {
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
             }
+            page::Message::Run(line, run::Act::Table) => {
+                return self.page(page::Message::Working(format!("run:{line}")), settings);
+            }
+            page::Message::Run(line, act) => {
+                self.marks.runs.entry(line).or_default().perform(&act);
+            }
             page::Message::Edit(edit, gesture) => return Action::Edit(edit, gesture),
             page::Message::Look(line, view) => {
                 self.marks.sketches.entry(line).or_default().look(view);
@@ -292,6 +312,7 @@ impl Reading {
     pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings, dark: bool) {
         curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings, dark);
         sketch::refresh(&mut self.marks.sketches, &lesson.blocks, desk, settings, dark);
+        run::refresh(&mut self.marks.runs, &lesson.blocks, desk, settings, dark);
         ledger::refresh(&mut self.marks.ledgers, &lesson.blocks, desk);
         block::refresh(&mut self.marks, &lesson.blocks, desk);
     }

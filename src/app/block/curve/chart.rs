@@ -58,7 +58,7 @@ impl<Message> Chart<Message> for Plot<'_> {
         let style = style(self.dark);
         // The window's backend reports no errors of its own; a plot that cannot be drawn stays
         // empty and its table still has the numbers.
-        let _ = draw(&area, self.spec, &Layout::new(size, style.text_size), &style);
+        let _ = draw(&area, self.spec, &Layout::of(self.spec, size, style.text_size), &style);
     }
 
     fn draw<R: Renderer, F: Fn(&mut Frame)>(&self, renderer: &R, bounds: Size, f: F) -> Geometry {

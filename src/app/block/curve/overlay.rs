@@ -2,7 +2,7 @@
 
 use iced::mouse::{self, Cursor, Interaction};
 use iced::widget::canvas::{Action, Frame, Geometry, Path, Program, Stroke, Text};
-use iced::{Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
+use iced::{Color, Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
 
 use super::READING;
 use crate::app::theme::{REGULAR, SEMIBOLD, ink, size};
@@ -24,6 +24,26 @@ pub struct Overlay<'a> {
     pub place: String,
     /// The quantity along the foot.
     pub against: AnyId,
+}
+
+/// Writes the words of a plot that lies so far `down` the frame.
+pub fn words(frame: &mut Frame, spec: &PlotSpec, layout: &Layout, (down, color): (f32, Color)) {
+    for placed in texts(spec, layout) {
+        frame.fill_text(Text {
+            content: placed.text,
+            position: Point::new(placed.x, placed.y + down),
+            color,
+            size: size::SMALL.into(),
+            font: REGULAR,
+            align_x: match placed.anchor {
+                Anchor::Start => iced::widget::text::Alignment::Left,
+                Anchor::Middle => iced::widget::text::Alignment::Center,
+                Anchor::End => iced::widget::text::Alignment::Right,
+            },
+            align_y: alignment::Vertical::Center,
+            ..Text::default()
+        });
+    }
 }
 
 /// Where the pointer is, and whether it holds the dot.
@@ -119,22 +139,7 @@ impl Program<field::Event> for Overlay<'_> {
         let ink = ink(theme);
         let layout = self.layout(bounds);
         let mut frame = Frame::new(renderer, bounds.size());
-        for placed in texts(self.spec, &layout) {
-            frame.fill_text(Text {
-                content: placed.text,
-                position: Point::new(placed.x, placed.y + READING),
-                color: ink.text,
-                size: size::SMALL.into(),
-                font: REGULAR,
-                align_x: match placed.anchor {
-                    Anchor::Start => iced::widget::text::Alignment::Left,
-                    Anchor::Middle => iced::widget::text::Alignment::Center,
-                    Anchor::End => iced::widget::text::Alignment::Right,
-                },
-                align_y: alignment::Vertical::Center,
-                ..Text::default()
-            });
-        }
+        words(&mut frame, self.spec, &layout, (READING, ink.text));
         if let Some(point) = pointer.at {
             self.read(&mut frame, &layout, point, theme);
         }
