@@ -3,6 +3,7 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
+mod curve;
 mod levers;
 mod list;
 mod open;
@@ -49,6 +50,7 @@ enum Command {
     Reckon(reckon::Reckon),
     Target(target::Target),
     Levers(levers::Levers),
+    Curve(curve::Curve),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
     List(list::List),
@@ -103,6 +105,7 @@ where
         Some(Command::Reckon(command)) => command.run(out),
         Some(Command::Target(command)) => command.run(out),
         Some(Command::Levers(command)) => command.run(out),
+        Some(Command::Curve(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),

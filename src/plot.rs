@@ -7,7 +7,9 @@ mod axis;
 mod draw;
 mod labels;
 mod layout;
+mod letters;
 mod reading;
+pub mod save;
 pub mod sketch;
 mod spec;
 mod svg;
@@ -16,6 +18,10 @@ pub use axis::{Axis, Tick};
 pub use draw::{DrawError, PlotStyle, Rgb, draw};
 pub use labels::{Anchor, Part, PlacedText, texts};
 pub use layout::{Layout, Rect, plot_rect};
-pub use reading::{Reading, Table, readings, table};
-pub use spec::{Band, Build, Dot, LimitRun, Line, PlotSpec, Role, Shape, Stroke};
+pub use letters::{FAMILY, FONTS, options as picture_options};
+pub use reading::{Reading, Table, figures, reading, readings, stops, table};
+pub use spec::{
+    Band, Build, Dot, Edge, LimitRun, Line, PlotSpec, RangeRun, RelativeLine, Role, Shape, Side,
+    Stroke,
+};
 pub use svg::svg;

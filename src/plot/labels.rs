@@ -1,5 +1,7 @@
 //! Every word of a plot and its place: nothing overlaps, nothing leaves the surface.
 
+mod family;
+
 use super::layout::{Layout, Rect};
 use super::spec::{PlotSpec, Role};
 
@@ -32,6 +34,10 @@ pub enum Part {
     Dot(Role),
     /// A build's line without a dot.
     Line(Role),
+    /// A build outside the plot.
+    Edge(Role),
+    /// A line of a family, by its rank.
+    Relative(usize),
 }
 
 /// A text in its place.
@@ -79,11 +85,17 @@ pub fn texts(spec: &PlotSpec, layout: &Layout) -> Vec<PlacedText> {
         let at = layout.to_screen(spec, (dot.x, dot.y));
         placed.beside(&dot.label, at, Part::Dot(dot.role));
     }
+    for edge in &spec.edges {
+        let at = layout.to_screen(spec, (edge.x, edge.y));
+        placed.beside(&edge.label, at, Part::Edge(edge.role));
+    }
+    placed.family(spec);
     for limit in &spec.limits {
         placed.limit(spec, &limit.label, &limit.runs);
     }
     for line in &spec.lines {
-        let has_dot = spec.dots.iter().any(|dot| dot.role == line.role);
+        let has_dot = spec.dots.iter().any(|dot| dot.role == line.role)
+            || spec.edges.iter().any(|edge| edge.role == line.role);
         let end = line.runs.last().and_then(|run| run.last()).filter(|_| !has_dot);
         if let Some(&end) = end {
             placed.beside(&line.label, layout.to_screen(spec, end), Part::Line(line.role));
@@ -94,8 +106,10 @@ pub fn texts(spec: &PlotSpec, layout: &Layout) -> Vec<PlacedText> {
 
 /// The places a label had better leave free: the dots, and every few pixels along the lines.
 fn obstacles(spec: &PlotSpec, layout: &Layout) -> Vec<(f32, f32)> {
-    let dots = spec.dots.iter().map(|dot| layout.to_screen(spec, (dot.x, dot.y)));
-    let lines = spec.lines.iter().flat_map(|line| &line.runs);
+    let edges = spec.edges.iter().map(|edge| layout.to_screen(spec, (edge.x, edge.y)));
+    let dots = spec.dots.iter().map(|dot| layout.to_screen(spec, (dot.x, dot.y))).chain(edges);
+    let relatives = spec.relatives.iter().flat_map(|line| &line.runs);
+    let lines = spec.lines.iter().flat_map(|line| &line.runs).chain(relatives);
     let limits = spec.limits.iter().flat_map(|limit| &limit.runs);
     let along = lines.chain(limits).flat_map(|run| {
         let points: Vec<_> = run.iter().map(|point| layout.to_screen(spec, *point)).collect();

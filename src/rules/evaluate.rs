@@ -100,6 +100,11 @@ impl Course {
         course
     }
 
+    /// Whether nothing can be reached.
+    pub fn is_empty(&self) -> bool {
+        self.places.is_empty()
+    }
+
     /// Brings values up to date with numbers that differ from those they were found from in
     /// nothing but what the course starts from.
     pub fn run(&self, givens: &Givens, values: &mut Values) {

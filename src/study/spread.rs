@@ -10,7 +10,7 @@ use crate::quantity::{AnyId, catalogue};
 use crate::rules::{Course, Givens, Origin, Value, Values};
 
 /// Steps at which the rules run again, in spreads: both ends, and halfway to see bends.
-const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
+pub(super) const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
 /// A change smaller than this part of the value is rounding, not an effect.
 const ROUNDING: f64 = 1e-12;
 
@@ -60,8 +60,12 @@ impl Ranges {
     }
 }
 
+/// What a number is at each of [`STEPS`]: nothing where the given cannot be meant, nothing inside
+/// where the number is not known there.
+pub(super) type Seen = [Option<Option<f64>>; 4];
+
 /// What one given does to one number.
-enum Effect {
+pub(super) enum Effect {
     None,
     Even(f64),
     OneSided { down: f64, up: f64 },
@@ -79,7 +83,10 @@ pub fn ranges(givens: &Givens, values: &Values, spreads: &BTreeMap<AnyId, f64>) 
     let mut ranges = Ranges::default();
     for entry in catalogue::all() {
         let Some(centre) = values.si(entry.id) else { continue };
-        let effects = moved.iter().map(|(id, steps)| (*id, effect(entry.id, centre, steps)));
+        let effects = moved.iter().map(|(id, steps)| {
+            let seen = steps.each_ref().map(|step| step.as_ref().map(|v| v.si(entry.id)));
+            (*id, effect(centre, &seen))
+        });
         match gather(centre, effects) {
             Ok(Some(range)) => {
                 ranges.known.insert(entry.id, range);
@@ -112,10 +119,11 @@ fn steps(givens: &Givens, values: &Values, id: AnyId, spread: f64) -> Option<[Op
     }))
 }
 
-fn effect(id: AnyId, centre: f64, steps: &[Option<Values>; 4]) -> Effect {
+/// What a given does to a number that is `centre` with the given as it is.
+pub(super) fn effect(centre: f64, at_steps: &Seen) -> Effect {
     let mut seen = [None; 4];
-    for (slot, step) in seen.iter_mut().zip(steps) {
-        *slot = match step.as_ref().map(|values| values.si(id)) {
+    for (slot, step) in seen.iter_mut().zip(at_steps) {
+        *slot = match step {
             Some(Some(si)) => Some(si - centre),
             Some(None) => return Effect::Upset,
             None => None,
@@ -144,7 +152,7 @@ fn steady(run: [f64; 5]) -> bool {
 }
 
 /// Adds the effects up; `Err` names the givens that leave no number.
-fn gather(
+pub(super) fn gather(
     centre: f64,
     effects: impl Iterator<Item = (AnyId, Effect)>,
 ) -> Result<Option<Range>, Vec<AnyId>> {

@@ -98,6 +98,7 @@ impl State {
             to: curve.to,
             scale: if curve.log { Scale::Log } else { Scale::Linear },
             limits: curve.limits.clone(),
+            family: curve.family.clone(),
         };
         let own = crate::study::Curve::of(&ask, &desk.outcome.givens).ok();
         let others: Vec<(&str, crate::study::Curve)> = desk

@@ -35,7 +35,7 @@ pub struct Pointer {
 
 impl Overlay<'_> {
     fn layout(&self, bounds: Rectangle) -> Layout {
-        Layout::new((bounds.width, bounds.height - READING), size::SMALL)
+        Layout::of(self.spec, (bounds.width, bounds.height - READING), size::SMALL)
     }
 
     /// The place on the plot under a point of the canvas.
