@@ -1,6 +1,7 @@
 //! Pieces that screens and blocks are put together from.
 
 pub mod field;
+pub mod focusing;
 pub mod formula;
 pub mod inert;
 pub mod mark;

@@ -28,7 +28,7 @@ pub struct Reading {
 /// number there says nothing.
 pub fn readings(spec: &PlotSpec, x: f64) -> Vec<Reading> {
     let builds = spec.lines.iter().map(|line| (Some(line.role), &line.label, &line.runs));
-    let relatives = spec.relatives.iter().map(|line| (None, &line.label, &line.runs));
+    let relatives = spec.relatives.iter().map(|line| (None, &line.full, &line.runs));
     builds
         .chain(relatives)
         .filter_map(|(role, label, runs)| {

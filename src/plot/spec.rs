@@ -4,8 +4,8 @@ mod axes;
 mod runs;
 
 use super::axis::Axis;
-use crate::quantity::{Entry, Shown, Units, catalogue};
-use crate::study::curve::{Curve, Sample};
+use crate::quantity::{AnyId, Entry, Shown, Units, catalogue};
+use crate::study::curve::{By, Curve, Sample};
 use axes::{x_axis, y_axis};
 use runs::{range_runs, runs};
 
@@ -90,8 +90,10 @@ pub struct Line {
 pub struct RelativeLine {
     /// Its place among the members, which decides its dashes and the mark at its end.
     pub rank: usize,
-    /// What it is called: "4 kg", "dry sand".
+    /// What stands at its end: "4 kg", "dry sand".
     pub label: String,
+    /// The same where it stands alone: "mass 4 kg", "dry sand".
+    pub full: String,
     /// Unbroken runs of points in display units, x increasing.
     pub runs: Vec<Vec<(f64, f64)>>,
 }
@@ -171,8 +173,6 @@ pub struct PlotSpec {
     pub y: Axis,
     /// One line a build, the reader's own first; with a family the reader's own alone.
     pub lines: Vec<Line>,
-    /// What the family's lines differ by, in a word or two.
-    pub family: Option<String>,
     /// The family's lines.
     pub relatives: Vec<RelativeLine>,
     /// How sure the reader's own line is; empty when no spread bears on it.
@@ -237,13 +237,15 @@ impl PlotSpec {
             .relatives
             .iter()
             .enumerate()
-            .map(|(rank, relative)| RelativeLine {
-                rank,
-                label: own
-                    .family
-                    .as_ref()
-                    .map_or_else(String::new, |family| family.name(&relative.member, units)),
-                runs: runs(&relative.samples),
+            .map(|(rank, relative)| {
+                let family = own.family.as_ref();
+                let label = family.map(|family| family.name(&relative.member, units));
+                let label = label.unwrap_or_default();
+                let full = match family.map(|family| family.by) {
+                    Some(By::Quantity(id)) => format!("{} {label}", name_of(id)),
+                    _ => label.clone(),
+                };
+                RelativeLine { rank, label, full, runs: runs(&relative.samples) }
             })
             .collect();
         let (mut dots, mut edges) = (Vec::new(), Vec::new());
@@ -278,28 +280,19 @@ impl PlotSpec {
             spoken.picks.insert(axis.entry.id.name().to_owned(), axis.unit.symbol.to_owned());
         }
         let summary = own.summary(&spoken);
-        let family = own.family.as_ref().map(|family| family.label().to_owned());
         let range = range_runs(&own.band, &x, &y);
-        Some(Self {
-            title,
-            x,
-            y,
-            lines,
-            family,
-            relatives,
-            range,
-            limits,
-            dots,
-            edges,
-            bands,
-            summary,
-        })
+        Some(Self { title, x, y, lines, relatives, range, limits, dots, edges, bands, summary })
     }
 }
 
 /// A number in the unit of an axis, as everything else along it.
 fn in_unit(entry: &Entry, si: f64, axis: &Axis, units: &Units) -> Shown {
     units.show_in(entry, si, axis.unit.symbol).unwrap_or_else(|_| units.show(entry, si))
+}
+
+/// What a quantity is called.
+fn name_of(id: AnyId) -> &'static str {
+    catalogue::find(id.name()).map_or(id.name(), |entry| entry.label)
 }
 
 /// On which side a point lies outside the plot, if it does.

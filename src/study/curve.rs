@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use crate::quantity::{AnyId, Entry, catalogue};
 use crate::rules::catalogue::partner;
 use crate::rules::{Givens, evaluate};
-use crate::sheet::Family;
 use crate::sheet::family;
+pub use crate::sheet::family::{By, Family};
 use sample::Sampler;
 
 /// How the x axis runs.
@@ -204,8 +204,7 @@ impl Curve {
 
     /// Samples a curve around the build, with the range of the number found all along it.
     ///
-    /// The range is the one the build would have with its dot moved there: a number along the foot
-    /// that has a spread keeps it.
+    /// The range is that of the other numbers: the one along the foot is exact at each place.
     ///
     /// # Errors
     /// An id is unknown, or the ends make no axis.

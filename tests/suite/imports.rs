@@ -35,6 +35,7 @@ const FENCES: &[(&[&str], &[&str])] = &[
     (&["pulldown_cmark"], &["lesson"]),
     (&["clap"], &["cli"]),
     (&["rfd"], &["app"]),
+    (&["resvg"], &["plot/save"]),
     (&["roots"], &["physics", "study"]),
     (&["differential_equations"], &["physics"]),
     (&["std", "fs"], READS_AND_WRITES_FILES),
@@ -44,7 +45,7 @@ const FENCES: &[(&[&str], &[&str])] = &[
 
 /// The few files that load and save.
 const READS_AND_WRITES_FILES: &[&str] =
-    &["sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
+    &["sheet/file", "lesson/library/source", "notebook/file", "plot/save", "app/settings"];
 
 /// The crate's own roots may see everything.
 const ROOTS: &[&str] = &["lib", "main"];

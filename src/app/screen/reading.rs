@@ -18,6 +18,7 @@ use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, picture};
 use crate::lesson::{Block, BlockKind, Lesson, Target};
+use crate::plot::save::Figure;
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
 
@@ -76,8 +77,21 @@ pub enum Action {
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
     Noted(Noted),
+    /// A picture is to be saved.
+    Figure(Unsaved),
     /// Work to run.
     Run(Task<Message>),
+}
+
+/// A picture to be saved where the reader says.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Unsaved {
+    /// The line its block starts on.
+    pub line: usize,
+    /// The picture and its numbers.
+    pub figure: Figure,
+    /// A name for its file, without an ending.
+    pub name: String,
 }
 
 /// What the reader has done that leaves a mark beyond the page.
@@ -138,6 +152,11 @@ impl Reading {
         let Marks { open, guesses, .. } = self.marks;
         let marks = Marks { open, guesses, ..fresh.marks };
         Self { marks, ..self }
+    }
+
+    /// Says beside the block of a line where its picture was saved.
+    pub fn saved(&mut self, line: usize, path: &std::path::Path) {
+        self.marks.curves.entry(line).or_default().saved(path);
     }
 
     /// Throws away what was drawn from another build.
@@ -214,6 +233,15 @@ impl Reading {
             page::Message::Curve(_, curve::Act::Field(event)) => return Action::Field(event),
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
+            }
+            page::Message::Curve(line, curve::Act::Read(read)) => {
+                self.marks.curves.entry(line).or_default().read(read);
+            }
+            page::Message::Curve(line, curve::Act::Save) => {
+                let figure = self.marks.curves.get(&line).and_then(curve::State::figure);
+                return figure.map_or(Action::None, |(figure, name)| {
+                    Action::Figure(Unsaved { line, figure, name })
+                });
             }
             page::Message::Edit(edit, gesture) => return Action::Edit(edit, gesture),
             page::Message::Look(line, view) => {

@@ -25,7 +25,7 @@ impl Placer<'_> {
         let x = plot.right() + 0.7 * size;
         in_margin.sort_by(|a, b| a.1.total_cmp(&b.1));
         let heights: Vec<f32> = in_margin.iter().map(|(_, y, _)| *y).collect();
-        let heights = apart(&heights, LINE * size, (plot.y, plot.bottom()));
+        let heights = apart(&heights, LINE * size, (plot.y, plot.bottom() - 0.1 * size));
         for ((rank, _, label), y) in in_margin.into_iter().zip(heights) {
             let text = self.shortened(label, surface.right() - x - 0.1 * size);
             let part = Part::Relative(rank);

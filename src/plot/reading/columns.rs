@@ -89,12 +89,8 @@ fn columns(spec: &PlotSpec) -> Vec<Column<'_>> {
         }
     }
     for line in &spec.relatives {
-        let label = match &spec.family {
-            Some(family) => format!("{family} {}", line.label),
-            None => line.label.clone(),
-        };
         let at = Box::new(|x| at(&line.runs, x));
-        columns.push(Column { head: named(&label), axis: y, at });
+        columns.push(Column { head: named(&line.full), axis: y, at });
     }
     columns
 }

@@ -20,7 +20,7 @@ struct Doubt {
 }
 
 /// The range at some of the samples, and at the build itself; empty when nothing that is not sure
-/// bears on the number found.
+/// bears on the number found. The number along the foot is exact: a place on the axis is that place.
 ///
 /// To first order, as [`crate::study::spread`] has it: JCGM 100:2008 (GUM), 5.1.2.
 pub(super) fn band(
@@ -45,7 +45,8 @@ fn doubts(ask: &Ask, Numbers { givens, spreads }: Numbers<'_>) -> Vec<Doubt> {
     let doubt = |(&id, &spread): (&AnyId, &f64)| {
         let entry = catalogue::find(id.name())?;
         let Value::Known(known) = values.of(id) else { return None };
-        if known.origin == Origin::Found || !spread.is_finite() || spread <= 0.0 {
+        let unsure = spread.is_finite() && spread > 0.0 && id != ask.against;
+        if known.origin == Origin::Found || !unsure {
             return None;
         }
         let course = Course::between(&[id], &[ask.find]);
@@ -90,9 +91,8 @@ fn places(samples: &[Sample], here: Option<f64>) -> Vec<f64> {
 fn range(ask: &Ask, build: &Changed, doubts: &[Doubt], x: f64) -> Option<(f64, f64)> {
     let centre = build.at(x, |values| values.si(ask.find))?;
     let effects = doubts.iter().map(|doubt| {
-        let middle = if doubt.id == ask.against { x } else { doubt.si };
         let seen = STEPS.map(|step| {
-            let si = middle + step * doubt.spread;
+            let si = doubt.si + step * doubt.spread;
             doubt
                 .entry
                 .admits(si)

@@ -1,6 +1,6 @@
 //! What a curve does, in one sentence.
 
-use super::{Curve, RangeSample, Relative, Sample, Scale};
+use super::{Curve, Relative, Sample, Scale};
 use crate::quantity::{Entry, Shown, Units, catalogue};
 use crate::study::moved::ratio_in_words;
 
@@ -22,7 +22,9 @@ impl Curve {
         let units = self.in_one_unit(units, x_entry, y_entry, &known);
         let says = Says { curve: self, x_entry, y_entry, units: &units };
         let mut sentence = says.law(&known);
-        for clause in says.family().into_iter().chain(says.range()) {
+        let range = says.range();
+        let family = says.family(range.is_some());
+        for clause in range.into_iter().chain(family) {
             sentence = format!("{}; {clause}.", sentence.trim_end_matches('.'));
         }
         sentence
@@ -31,13 +33,12 @@ impl Curve {
     /// The units with one picked for each of the two quantities.
     fn in_one_unit(&self, units: &Units, x: &Entry, y: &Entry, known: &[(f64, f64)]) -> Units {
         let mut units = units.clone();
-        let most = |numbers: &mut dyn Iterator<Item = f64>| {
-            numbers
-                .fold(0.0_f64, |most, number| if number.abs() > most { number.abs() } else { most })
-        };
-        let widest = most(&mut [self.from, self.to].into_iter());
-        let highest = most(&mut known.iter().map(|(_, y)| *y));
-        for (entry, size) in [(x, widest), (y, highest)] {
+        let widest = self.from.abs().max(self.to.abs());
+        let mut sizes: Vec<f64> = known.iter().map(|(_, y)| y.abs()).collect();
+        sizes.sort_by(f64::total_cmp);
+        // A spike at one end is not typical.
+        let most = sizes.get(sizes.len() * 9 / 10).copied().unwrap_or_default();
+        for (entry, size) in [(x, widest), (y, most)] {
             // Half of the largest is a size typical of all.
             let unit = units.unit_for(entry, size / 2.0);
             units.picks.insert(entry.id.name().to_owned(), unit.symbol.to_owned());
@@ -109,11 +110,12 @@ impl Says<'_> {
     }
 
     /// Where the members of the family lie: "at 90 mm the mass takes it from 0.519 kPa (4 kg) to
-    /// 1.04 kPa (8 kg)".
-    fn family(&self) -> Option<String> {
+    /// 1.04 kPa (8 kg)"; "there" where the place has been `said`.
+    fn family(&self, said: bool) -> Option<String> {
         let family = self.curve.family.as_ref()?;
         let x = self.curve.spoken_of();
-        let (at, what) = (self.show_x(x), family.label());
+        let what = family.label();
+        let at = if said { "there".to_owned() } else { format!("at {}", self.show_x(x)) };
         let name = |relative: &Relative| family.name(&relative.member, self.units);
         let mut found: Vec<(f64, String)> = Vec::new();
         let mut lost: Vec<String> = Vec::new();
@@ -130,13 +132,13 @@ impl Says<'_> {
             format!(", and there is no number with {}", lost.join(", "))
         };
         let (Some(least), Some(most)) = (found.first(), found.last()) else {
-            return Some(format!("at {at} there is no number for any of the {what} lines"));
+            return Some(format!("{at} there is no number for any of the {what} lines"));
         };
         if most.0 - least.0 <= 1e-9 * most.0.abs().max(least.0.abs()) {
-            return Some(format!("at {at} the {what} makes no difference to it{without}"));
+            return Some(format!("{at} the {what} makes no difference to it{without}"));
         }
         Some(format!(
-            "at {at} the {what} takes it from {} ({}) to {} ({}){without}",
+            "{at} the {what} takes it from {} ({}) to {} ({}){without}",
             self.show_y(least.0),
             least.1,
             self.show_y(most.0),
@@ -144,16 +146,18 @@ impl Says<'_> {
         ))
     }
 
-    /// How sure the number is: "with the spread of your numbers it is 790 to 870 Pa at 90 mm".
+    /// How sure the number is: "at 90 mm it is 790 to 870 Pa by the spread of the other numbers".
     fn range(&self) -> Option<String> {
         let x = self.curve.spoken_of();
-        let near = |(at, _): &&RangeSample| (at - x).abs();
-        let known = self.curve.band.iter().filter(|(_, ends)| ends.is_some());
-        let (at, ends) = known.min_by(|a, b| near(a).total_cmp(&near(b)))?;
-        let (low, high) = (*ends)?;
+        let known: Vec<(f64, (f64, f64))> =
+            self.curve.band.iter().filter_map(|(at, ends)| Some((*at, (*ends)?))).collect();
+        let lows: Vec<Sample> = known.iter().map(|(at, (low, _))| (*at, Some(*low))).collect();
+        let highs: Vec<Sample> = known.iter().map(|(at, (_, high))| (*at, Some(*high))).collect();
+        let (low, high) = (value_at(&lows, x)?, value_at(&highs, x)?);
         let range = self.units.show_range(self.y_entry, (low, (low + high) / 2.0, high));
         (high > low).then(|| {
-            format!("the spread of the numbers makes that {range} at {}", self.show_x(*at))
+            let at = self.show_x(x);
+            format!("at {at} it is {range} by the spread of the other numbers")
         })
     }
 }
