@@ -101,9 +101,7 @@ pub fn draw<DB: DrawingBackend>(
             pen.line(run, style.limit, 1, &[10.0, 3.0, 2.0, 3.0])?;
         }
     }
-    for line in &spec.relatives {
-        pen.relative(line)?;
-    }
+    pen.relatives()?;
     for line in spec.lines.iter().rev() {
         let pattern: &[f32] = match line.role.stroke() {
             Stroke::Solid => &[],

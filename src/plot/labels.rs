@@ -1,6 +1,6 @@
 //! Every word of a plot and its place: nothing overlaps, nothing leaves the surface.
 
-mod family;
+pub(super) mod family;
 
 use super::layout::{Layout, Rect};
 use super::spec::{PlotSpec, Role};

@@ -90,7 +90,7 @@ impl Layout {
         let names = spec.relatives.iter().map(|line| width(&line.label, text_size));
         let widest = names.fold(0.0_f32, f32::max).min(NAMES * size.0);
         if widest > 0.0 {
-            let right = layout.plot.right() - widest;
+            let right = layout.plot.right() - widest - 0.4 * text_size;
             layout.plot.width = (right - layout.plot.x).max(1.0);
         }
         layout

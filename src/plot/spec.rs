@@ -251,17 +251,20 @@ impl PlotSpec {
         let (mut dots, mut edges) = (Vec::new(), Vec::new());
         for (role, build) in &builds {
             let Some((at, found)) = build.curve.point else { continue };
-            let words = format!("{}: {}", build.name, in_unit(y_entry, found, &y, units));
             let spot = (x.unit.from_si(at), y.unit.from_si(found));
             match outside(spot, &x, &y) {
-                None => dots.push(Dot { role: *role, x: spot.0, y: spot.1, label: words }),
-                Some(side) => edges.push(Edge {
-                    role: *role,
-                    x: spot.0.clamp(x.from, x.to),
-                    y: spot.1.clamp(y.from, y.to),
-                    side,
-                    label: format!("{words} at {}", in_unit(x_entry, at, &x, units).short()),
-                }),
+                None => {
+                    let shown = in_unit(y_entry, found, &y, units);
+                    let label = format!("{}: {shown}", build.name);
+                    dots.push(Dot { role: *role, x: spot.0, y: spot.1, label });
+                }
+                Some(side) => {
+                    // Far outside, the units of the axes would make unhandy numbers.
+                    let (found, at) = (units.show(y_entry, found), units.show(x_entry, at).short());
+                    let label = format!("{}: {found} at {at}", build.name);
+                    let (x, y) = (spot.0.clamp(x.from, x.to), spot.1.clamp(y.from, y.to));
+                    edges.push(Edge { role: *role, x, y, side, label });
+                }
             }
         }
         let bands = own

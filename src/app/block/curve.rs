@@ -7,11 +7,11 @@ mod rows;
 
 use std::collections::HashMap;
 
+pub use chart::style;
 use iced::widget::canvas::Cache;
 use iced::widget::{canvas, column, container, row, stack, text};
 use iced::{Element, Fill, Length};
 use plotters_iced::ChartWidget;
-pub use chart::style;
 pub use reader::Read;
 
 use super::frame;

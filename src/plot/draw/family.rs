@@ -3,7 +3,8 @@
 use plotters::prelude::{DrawingBackend, Polygon};
 
 use super::{DrawError, Pen, Points};
-use crate::plot::spec::RelativeLine;
+use crate::plot::labels::family::MARK;
+use crate::plot::labels::{Part, PlacedText, texts};
 
 /// The dashes of a family's lines, by rank: told apart without colour.
 const DASHES: [&[f32]; 5] =
@@ -28,16 +29,35 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
         self.area.draw(&Polygon::new(round, self.fill(self.style.range)))
     }
 
-    /// A line of the family, dashed by its rank, with a mark at its end.
-    pub(super) fn relative(&self, line: &RelativeLine) -> Result<(), DrawError<DB>> {
-        let colour = self.style.relative;
-        let dashes = DASHES.get(line.rank).copied().unwrap_or_default();
-        for run in &line.runs {
-            self.line(run, colour, 1, dashes)?;
+    /// The lines of the family, dashed by their rank, each with a mark at its end, or beside its
+    /// name where that stands in the margin.
+    pub(super) fn relatives(&self) -> Result<(), DrawError<DB>> {
+        let names = texts(self.spec, self.layout);
+        for line in &self.spec.relatives {
+            let dashes = DASHES.get(line.rank).copied().unwrap_or_default();
+            for run in &line.runs {
+                self.line(run, self.style.relative, 1, dashes)?;
+            }
+            let Some(end) = line.runs.last().and_then(|run| run.last()) else { continue };
+            let end = self.layout.to_screen(self.spec, *end);
+            let edge = self.layout.plot.right();
+            let named =
+                |text: &&PlacedText| text.part == Part::Relative(line.rank) && text.x > edge;
+            match names.iter().find(named) {
+                Some(name) => {
+                    let at = (edge + MARK * self.style.text_size, name.y);
+                    self.path(&[end, at], self.style.relative, 1)?;
+                    self.rank(at, line.rank)?;
+                }
+                None => self.rank(end, line.rank)?,
+            }
         }
-        let Some(end) = line.runs.last().and_then(|run| run.last()) else { return Ok(()) };
-        let mark = MARKS.get(line.rank).copied().unwrap_or_default();
-        let at = self.layout.to_screen(self.spec, *end);
-        self.polygon(at, 0.28 * self.style.text_size, mark, colour)
+        Ok(())
+    }
+
+    /// The mark of a rank.
+    fn rank(&self, at: (f32, f32), rank: usize) -> Result<(), DrawError<DB>> {
+        let mark = MARKS.get(rank).copied().unwrap_or_default();
+        self.polygon(at, 0.28 * self.style.text_size, mark, self.style.relative)
     }
 }

@@ -6,6 +6,11 @@ use crate::plot::spec::PlotSpec;
 /// How near to the right edge, in pixels, a line ends that is named in the margin.
 const NEAR: f32 = 3.0;
 
+/// Where a name in the margin starts, from the plot's right edge, in text sizes.
+pub(in crate::plot) const NAME: f32 = 1.6;
+/// Where its mark stands.
+pub(in crate::plot) const MARK: f32 = 1.05;
+
 impl Placer<'_> {
     /// Names each line beside its end: in the right margin, pushed apart where they would touch,
     /// or in the plot where the line ends sooner.
@@ -22,7 +27,7 @@ impl Placer<'_> {
                 inside.push((line.rank, (x, y), &line.label));
             }
         }
-        let x = plot.right() + 0.7 * size;
+        let x = plot.right() + NAME * size;
         in_margin.sort_by(|a, b| a.1.total_cmp(&b.1));
         let heights: Vec<f32> = in_margin.iter().map(|(_, y, _)| *y).collect();
         let heights = apart(&heights, LINE * size, (plot.y, plot.bottom() - 0.1 * size));

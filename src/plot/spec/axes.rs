@@ -50,7 +50,9 @@ pub(super) fn y_axis(
         }
     };
     for companion in curves().skip(1) {
-        let mut found: Vec<f64> = companion.samples.iter().filter_map(|(_, y)| *y).collect();
+        // Beside a family a companion is a dot alone.
+        let line = own().all(|own| own.family.is_none()).then_some(&companion.samples);
+        let mut found: Vec<f64> = line.into_iter().flatten().filter_map(|(_, y)| *y).collect();
         found.sort_by(f64::total_cmp);
         tame(&found).into_iter().for_each(&mut hold);
         let point = companion.point.filter(|(x, _)| within(companion, *x));

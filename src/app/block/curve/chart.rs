@@ -30,7 +30,7 @@ pub fn style(dark: bool) -> PlotStyle {
         grid: rgb(ink.line),
         band: rgb(ink.line),
         limit: rgb(ink.limit),
-        range: rgb(between(ink.paper, ink.yours, 0.16)),
+        range: rgb(between(ink.paper, ink.yours, if dark { 0.34 } else { 0.22 })),
         relative: rgb(ink.soft),
         builds: Role::ALL.map(|role| rgb(ink.of(role))),
         text_size: size::SMALL,

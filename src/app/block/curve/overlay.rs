@@ -179,6 +179,10 @@ impl Overlay<'_> {
         let hairline =
             Path::rectangle(Point::new(x - 0.5, plot.y + READING), Size::new(1.0, plot.height));
         frame.fill(&hairline, ink.soft);
+        // As wide as the rings, so that what they leave is repainted too.
+        let around =
+            Path::rectangle(Point::new(x - 6.0, plot.y + READING), Size::new(12.0, plot.height));
+        frame.fill(&around, iced::Color::TRANSPARENT);
         for found in readings(self.spec, value) {
             let (x, y) = layout.to_screen(self.spec, (value, found.y));
             let ring = Path::circle(Point::new(x, y + READING), 4.0);
