@@ -191,13 +191,20 @@ impl Placer<'_> {
                 self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
             }
         }
-        for tick in &spec.x.ticks {
-            if let Some(text) = tick.text.clone() {
+        let named: Vec<PlacedText> = spec
+            .x
+            .ticks
+            .iter()
+            .filter_map(|tick| {
+                let text = tick.text.clone()?;
                 let x = self.layout.to_screen(spec, (tick.at, spec.y.from)).0;
                 let y = plot.bottom() + 1.2 * size;
-                let anchor = Anchor::Middle;
-                self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
-            }
+                Some(PlacedText { text, x, y, anchor: Anchor::Middle, part: Part::Tick })
+            })
+            .collect();
+        let gap = CHARACTER * size;
+        for text in thinned(&named, |text| text.bounds(size), gap) {
+            self.put(text.clone(), &surface);
         }
     }
 
@@ -284,6 +291,16 @@ impl Placer<'_> {
         let kept: String = text.chars().take(left).collect();
         format!("{}…{tail}", kept.trim_end())
     }
+}
+
+/// Every text, or every second, third and so on: as many as keep a gap between them.
+fn thinned<T>(texts: &[T], bounds: impl Fn(&T) -> Rect, gap: f32) -> impl Iterator<Item = &T> {
+    let fits = |stride: &usize| {
+        let kept: Vec<Rect> = texts.iter().step_by(*stride).map(&bounds).collect();
+        kept.windows(2).all(|pair| pair[0].right() + gap <= pair[1].x)
+    };
+    let stride = (1..=texts.len()).find(fits).unwrap_or(1);
+    texts.iter().step_by(stride)
 }
 
 /// The fewest characters worth keeping before a number.

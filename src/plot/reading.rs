@@ -46,27 +46,25 @@ pub fn readings(spec: &PlotSpec, x: f64) -> Vec<Reading> {
 }
 
 /// What stands at an x, in words of about so many characters: "At track width 90 mm: 0.830 kPa".
-/// The reader's own number is always said; others as far as there is room.
+/// The reader's own number is always said; names and other lines as far as there is room.
 pub fn reading(spec: &PlotSpec, x: f64, room: usize) -> String {
     let at = shown(&spec.x, x).map_or_else(String::new, |shown| shown.to_string());
-    let mut words = format!("At {} {at}: ", spec.x.entry.label);
+    let long = format!("At {} {at}: ", spec.x.entry.label);
     let said = readings(spec, x);
-    if said.is_empty() {
-        words.push_str("no answer");
-    }
-    let alone = said.len() == 1;
-    for (place, reading) in said.iter().enumerate() {
-        let one = match (alone, place) {
-            (true, _) => reading.text.clone(),
-            (false, 0) => format!("{} {}", reading.label, reading.text),
-            (false, _) => format!(", {} {}", reading.label, reading.text),
-        };
-        if place > 0 && words.chars().count() + one.chars().count() > room {
+    let Some((own, others)) = said.split_first() else { return format!("{long}no answer") };
+    let fits = |words: &String| words.chars().count() <= room;
+    let named = format!("{long}{} {}", own.label, own.text);
+    let plain = format!("{long}{}", own.text);
+    let mut words = [named].into_iter().filter(|_| !others.is_empty()).chain([plain]).find(fits);
+    let words = words.get_or_insert_with(|| format!("At {at}: {}", own.text));
+    for other in others {
+        let more = format!("{words}, {} {}", other.label, other.text);
+        if !fits(&more) {
             break;
         }
-        words.push_str(&one);
+        *words = more;
     }
-    words
+    words.clone()
 }
 
 /// The places along a plot that are read one after the other, in display units: round numbers,

@@ -193,6 +193,11 @@ pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Me
     frame(curve.title.as_deref(), Element::from(content).map(move |act| Message::Curve(line, act)))
 }
 
+/// About how many characters fit above a plot of that width.
+fn room(width: f32) -> usize {
+    (width / (0.56 * size::SMALL)) as usize
+}
+
 fn plot<'a>(
     curve: &'a Curve,
     line: usize,
@@ -202,10 +207,11 @@ fn plot<'a>(
 ) -> Element<'a, Act> {
     let chart = chart::Plot { spec: &drawn.spec, cache: &drawn.cache, dark: page.dark };
     let reading = state.reading.map(|si| drawn.spec.x.unit.from_si(si));
-    // About how many characters fit above the plot.
-    let room = (page.width / (0.56 * size::SMALL)) as usize;
-    let words = reading.map(|x| plot::reading(&drawn.spec, x, room));
-    let words = text(words.unwrap_or_default()).size(size::SMALL).font(SEMIBOLD);
+    let words = reading.map(|x| plot::reading(&drawn.spec, x, room(page.width - 4.0 * UNIT)));
+    let words = text(words.unwrap_or_default())
+        .size(size::SMALL)
+        .font(SEMIBOLD)
+        .wrapping(text::Wrapping::None);
     let under = column![
         container(words).padding([2, 2]).height(READING).clip(true),
         ChartWidget::new(chart).width(Fill).height(Length::Fixed(HEIGHT)),

@@ -8,11 +8,14 @@ use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector, tou
 
 use super::pressable::ring;
 
+/// What a key is for.
+type OnKey<'a, Message> = Box<dyn Fn(&Key, Modifiers) -> Option<Message> + 'a>;
+
 /// Content that takes the focus.
 pub struct Focusing<'a, Message> {
     id: Id,
     content: Element<'a, Message>,
-    on_key: Box<dyn Fn(&Key, Modifiers) -> Option<Message> + 'a>,
+    on_key: OnKey<'a, Message>,
 }
 
 /// Lets content take the focus; a key that gives no message goes on to the page.

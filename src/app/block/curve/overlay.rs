@@ -4,7 +4,7 @@ use iced::mouse::{self, Cursor, Interaction};
 use iced::widget::canvas::{Action, Frame, Geometry, Path, Program, Stroke, Text};
 use iced::{Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
 
-use super::{Act, READING, Read};
+use super::{Act, READING, Read, room};
 use crate::app::theme::{REGULAR, SEMIBOLD, ink, size};
 use crate::app::widget::field;
 use crate::plot::{Anchor, Layout, PlotSpec, Role, reading, readings, texts};
@@ -198,9 +198,8 @@ impl Overlay<'_> {
         }
         let (value, _) = layout.from_screen(self.spec, (x, y));
         self.mark(frame, layout, value, theme);
-        let room = (layout.size.0 / (0.56 * size::SMALL)) as usize;
         frame.fill_text(Text {
-            content: reading(self.spec, value, room),
+            content: reading(self.spec, value, room(layout.size.0)),
             // From its upper left corner: the renderer repaints to the right of it and below.
             position: Point::new(2.0, 2.0),
             color: ink(theme).text,
