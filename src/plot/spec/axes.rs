@@ -11,7 +11,9 @@ const OTHERS: f64 = 2.0;
 /// The axis along the foot is the reader's own.
 pub(super) fn x_axis(own: &Curve, entry: &'static Entry, units: &Units) -> Axis {
     let unit = units.unit_for(entry, middle(own.from, own.to));
-    Axis::new(entry, unit, own.scale == Scale::Log, unit.from_si(own.from), unit.from_si(own.to))
+    let (from, to) = (unit.from_si(own.from), unit.from_si(own.to));
+    // In degrees Celsius even a temperature above nothing can be zero.
+    Axis::new(entry, unit, own.scale == Scale::Log && from > 0.0, from, to)
 }
 
 /// A size typical of a range, for choosing a unit.
@@ -63,7 +65,10 @@ pub(super) fn y_axis(
     own().flat_map(|own| &own.band).filter_map(|(_, ends)| *ends).for_each(&mut hold);
     if log_x && low > 0.0 && high / low > 8.0 {
         let unit = units.unit_for(entry, (low * high).sqrt());
-        return Axis::new(entry, unit, true, unit.from_si(low / 1.15), unit.from_si(high * 1.15));
+        let (from, to) = (unit.from_si(low / 1.15), unit.from_si(high * 1.15));
+        if from > 0.0 {
+            return Axis::new(entry, unit, true, from, to);
+        }
     }
     let unit = units.unit_for(entry, middle(low, high));
     let (from, to) = with_headroom(unit.from_si(low), unit.from_si(high), unit.offset == 0.0);
