@@ -3,6 +3,7 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
+mod curve;
 mod handout;
 mod hundred_grams;
 mod levers;
@@ -52,6 +53,7 @@ enum Command {
     Reckon(reckon::Reckon),
     Target(target::Target),
     Levers(levers::Levers),
+    Curve(curve::Curve),
     HundredGrams(hundred_grams::HundredGrams),
     Run(run::Run),
     WalkRound(walk_round::WalkRound),
@@ -109,6 +111,7 @@ where
         Some(Command::Reckon(command)) => command.run(out),
         Some(Command::Target(command)) => command.run(out),
         Some(Command::Levers(command)) => command.run(out),
+        Some(Command::Curve(command)) => command.run(out),
         Some(Command::HundredGrams(command)) => command.run(out),
         Some(Command::Run(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),

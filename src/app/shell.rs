@@ -4,6 +4,7 @@
 mod acts;
 mod class;
 mod company;
+mod figure;
 mod filing;
 mod notes;
 mod recovery;
@@ -91,6 +92,8 @@ pub struct App {
     seen: Option<Stamp>,
     /// What to do once the build is saved.
     after_save: Option<Next>,
+    /// The picture that is to be saved.
+    figure: Option<reading::Unsaved>,
     watched: Option<PathBuf>,
 }
 
@@ -158,6 +161,8 @@ pub enum Message {
     SaveAs,
     /// Save it here.
     SavePicked(PathBuf),
+    /// Save the picture here.
+    FigurePicked(PathBuf),
     /// Save it though the file has changed.
     SaveOver,
     /// Read the file again and drop what was changed here.
@@ -253,6 +258,7 @@ impl App {
             kept: 0,
             seen: None,
             after_save: None,
+            figure: None,
             watched: start.watched,
             settings,
         };
@@ -335,6 +341,7 @@ impl App {
             Message::Save => self.save(),
             Message::SaveAs => self.save_as(),
             Message::SavePicked(path) => self.save_at(&path),
+            Message::FigurePicked(path) => self.save_figure(&path),
             Message::SaveOver => self.save_over(),
             Message::Reread => self.reread(),
             Message::Leave(next) => self.leave(next),

@@ -2,6 +2,7 @@
 
 mod delegate;
 pub mod field;
+pub mod focusing;
 pub mod formula;
 pub mod inert;
 pub mod mark;

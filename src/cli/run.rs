@@ -1,15 +1,15 @@
 //! `heftwise run`: something over time, from a launch to a hit.
 
-use std::fs;
 use std::io::Write;
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use clap::Args;
 use serde_json::json;
 
 use super::reckon::{Start, named, with_problems};
 use super::{Stop, did_you_mean, table, write_json};
-use crate::plot::{PlotSpec, PlotStyle, Runner, Table, panels, run_svg, table_of};
+use crate::plot::save::Figure;
+use crate::plot::{PlotStyle, Runner, Table, figures_of, panels, run_svg, table_of};
 use crate::quantity::catalogue::heat::{REST_TIME, WORK_TIME};
 use crate::quantity::catalogue::motion::DRIVING_SPEED;
 use crate::quantity::channel::{RunKind, RunPulse, TIME};
@@ -57,7 +57,7 @@ pub(super) struct Run {
     /// Impact: half-sine, triangle, saw-tooth, trapezoid, steady or spring.
     #[arg(long, value_name = "SHAPE")]
     pulse: Option<String>,
-    /// Write the plots (.svg) or every moment (.csv) to this file.
+    /// Write the plots (.svg, .png) or every moment (.csv) to this file.
     #[arg(short, long, value_name = "FILE")]
     output: Option<PathBuf>,
     /// Write JSON, in SI units.
@@ -89,7 +89,9 @@ impl Run {
         let units = Units::default();
         let panels = panels(&[Runner { name: "", run: &run }], &kind.channels(), &units);
         if let Some(path) = &self.output {
-            save(path, &run, &panels)?;
+            let svg = run_svg(&panels, WIDTH, &PlotStyle::PAPER);
+            let figure = Figure { svg, numbers: figures_of(&panels) };
+            figure.save(path).map_err(|error| Stop::Failed(error.to_string()))?;
         }
         if self.json {
             return write_json(out, &as_json(&run, &problems));
@@ -135,42 +137,4 @@ fn as_json(run: &study::Run, problems: &[String]) -> serde_json::Value {
         "time": run.times, "series": series, "marks": marks,
         "sentence": run.sentence(&units), "problems": problems,
     })
-}
-
-/// Writes the plots or the moments, as the ending of the file's name asks.
-fn save(path: &Path, run: &study::Run, panels: &[PlotSpec]) -> Result<(), Stop> {
-    let ending = path.extension().and_then(|ending| ending.to_str()).unwrap_or_default();
-    let text = match ending {
-        "svg" => run_svg(panels, WIDTH, &PlotStyle::PAPER),
-        "csv" => as_csv(run, panels),
-        _ => {
-            return Err(Stop::Usage(format!(
-                "\"{}\" must end in .svg for the plots or .csv for every moment.",
-                path.display()
-            )));
-        }
-    };
-    fs::write(path, text)
-        .map_err(|error| Stop::Failed(format!("{} cannot be written: {error}.", path.display())))
-}
-
-/// Every moment in the units of the plots; full figures, a point and commas as RFC 4180 has them.
-fn as_csv(run: &study::Run, panels: &[PlotSpec]) -> String {
-    let Some(first) = panels.first() else { return String::new() };
-    let columns: Vec<_> =
-        panels.iter().filter_map(|panel| Some((panel, run.series(panel.y.entry)?))).collect();
-    let quoted = |label: &str| format!("\"{}\"", label.replace('"', "\"\""));
-    let head: Vec<String> = std::iter::once(quoted(&first.x.label))
-        .chain(columns.iter().map(|(panel, _)| quoted(&panel.y.label)))
-        .collect();
-    let mut text = head.join(",") + "\r\n";
-    for (place, time) in run.times.iter().enumerate() {
-        let cells = columns.iter().filter_map(|(panel, series)| {
-            series.values.get(place).map(|si| panel.y.unit.from_si(*si).to_string())
-        });
-        let row: Vec<String> =
-            std::iter::once(first.x.unit.from_si(*time).to_string()).chain(cells).collect();
-        text.push_str(&(row.join(",") + "\r\n"));
-    }
-    text
 }

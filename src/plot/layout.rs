@@ -1,6 +1,10 @@
 //! Where things go: one pure mapping for drawing, hovering and tests.
 
+use super::labels::width;
 use super::spec::PlotSpec;
+
+/// The part of the width that the names of a family's lines may take.
+const NAMES: f32 = 0.36;
 
 /// A rectangle on screen, y downwards.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -89,9 +93,18 @@ impl Layout {
         Self { size, text_size, plot: plot_rect(size, text_size) }
     }
 
-    /// Lays out a surface for a plot: without a foot there is no room kept for one.
+    /// Lays out a surface for a plot: the lines of a family are named in a wider right margin, and
+    /// without a foot there is no room kept for one.
     pub fn of(spec: &PlotSpec, size: (f32, f32), text_size: f32) -> Self {
-        Self { size, text_size, plot: inner_rect(size, text_size, spec.foot) }
+        let plot = inner_rect(size, text_size, spec.foot);
+        let mut layout = Self { size, text_size, plot };
+        let names = spec.relatives.iter().map(|line| width(&line.label, text_size));
+        let widest = names.fold(0.0_f32, f32::max).min(NAMES * size.0);
+        if widest > 0.0 {
+            let right = layout.plot.right() - widest - 0.4 * text_size;
+            layout.plot.width = (right - layout.plot.x).max(1.0);
+        }
+        layout
     }
 
     /// The whole surface as a rectangle.

@@ -102,8 +102,11 @@ fn panel(
         foot: true,
         y,
         lines,
+        relatives: Vec::new(),
+        range: Vec::new(),
         limits,
         dots,
+        edges: Vec::new(),
         bands: Vec::new(),
         summary: own.run.sentence(units),
     })

@@ -49,6 +49,27 @@ impl Changed {
         self.course.run(givens, values);
         read(values)
     }
+
+    /// Reads what is known with one more number changed, and puts that number back. `course` leads
+    /// from it to what is wanted.
+    pub fn also<R>(
+        &self,
+        course: &Course,
+        (id, si): (AnyId, f64),
+        read: impl FnOnce(&Values) -> R,
+    ) -> R {
+        let (givens, values) = &mut *self.scratch.borrow_mut();
+        let before = givens.get(id);
+        givens.put(id, si, before.map_or(Origin::Given, |(_, origin)| origin));
+        course.run(givens, values);
+        let found = read(values);
+        match before {
+            Some((si, origin)) => givens.put(id, si, origin),
+            None => givens.clear(id),
+        }
+        course.run(givens, values);
+        found
+    }
 }
 
 /// A number, or in words why there is none.

@@ -10,7 +10,7 @@ use crate::quantity::{AnyId, catalogue};
 use crate::rules::{Course, Givens, Origin, Value, Values};
 
 /// Steps at which the rules run again, in spreads: both ends, and halfway to see bends.
-const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
+pub(super) const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
 /// A change smaller than this part of the value is rounding, not an effect.
 const ROUNDING: f64 = 1e-12;
 
@@ -60,8 +60,12 @@ impl Ranges {
     }
 }
 
+/// What a number is at each of [`STEPS`]: nothing where the given cannot be meant, nothing inside
+/// where the number is not known there.
+pub(super) type Seen = [Option<Option<f64>>; 4];
+
 /// What one given does to one number.
-enum Effect {
+pub(super) enum Effect {
     None,
     Even(f64),
     OneSided { down: f64, up: f64 },
@@ -82,7 +86,7 @@ pub fn ranges(givens: &Givens, values: &Values, spreads: &BTreeMap<AnyId, f64>) 
     let mut ranges = Ranges::default();
     for (found, effects) in effects {
         let Some(centre) = values.si(found) else { continue };
-        match gather(centre, effects) {
+        match gather(centre, effects.into_iter()) {
             Ok(Some(range)) => {
                 ranges.known.insert(found, range);
             }
@@ -127,15 +131,14 @@ fn effects_of(
     let at = |place: usize| steps.each_ref().map(|step| Some(step.as_ref()?[place]));
     let reached = course.passes().zip(course.numbers(values)).enumerate();
     reached
-        .filter_map(|(place, (found, centre))| Some((found, effect(centre?, at(place)))))
+        .filter_map(|(place, (found, centre))| Some((found, effect(centre?, &at(place)))))
         .collect()
 }
 
-/// What the steps do to a number: each the number there, if it is known, or nothing where the
-/// given cannot be meant.
-fn effect(centre: f64, steps: [Option<Option<f64>>; 4]) -> Effect {
+/// What a given does to a number that is `centre` with the given as it is.
+pub(super) fn effect(centre: f64, at_steps: &Seen) -> Effect {
     let mut seen = [None; 4];
-    for (slot, step) in seen.iter_mut().zip(steps) {
+    for (slot, step) in seen.iter_mut().zip(at_steps) {
         *slot = match step {
             Some(Some(si)) => Some(si - centre),
             Some(None) => return Effect::Upset,
@@ -165,7 +168,10 @@ fn steady(run: [f64; 5]) -> bool {
 }
 
 /// Adds the effects up; `Err` names the givens that leave no number.
-fn gather(centre: f64, effects: Vec<(AnyId, Effect)>) -> Result<Option<Range>, Vec<AnyId>> {
+pub(super) fn gather(
+    centre: f64,
+    effects: impl Iterator<Item = (AnyId, Effect)>,
+) -> Result<Option<Range>, Vec<AnyId>> {
     let (mut down, mut up, mut squares) = (0.0, 0.0, 0.0);
     let (mut contributions, mut one_sided, mut upset) = (Vec::new(), Vec::new(), Vec::new());
     for (id, effect) in effects {

@@ -8,6 +8,7 @@
 
 mod app_builds;
 mod arguments;
+mod command_curve;
 mod commands;
 mod golden;
 mod handout;

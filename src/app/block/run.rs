@@ -10,7 +10,7 @@ use iced::widget::{Column, Row, canvas, column, container, row, stack, text};
 use iced::{Center, Element, Fill, Length, Padding};
 use plotters_iced::ChartWidget;
 
-use super::curve::{chart, rows};
+use super::curve::{chart, rows::rows};
 use super::{each, frame};
 use crate::app::desk::Desk;
 use crate::app::page::{Message, Page};
@@ -188,7 +188,7 @@ fn inside<'a>(
         now(told, at),
         Column::with_children(happens.chain(assumes)).spacing(UNIT / 2.0),
         pressable(Kind::Word, text(word).size(size::LABEL)).on_press(act(Act::Table)),
-        open.then(|| rows(told.table.clone())),
+        open.then(|| rows(told.table.clone(), page.width)),
     ]
     .spacing(1.5 * UNIT)
     .into()

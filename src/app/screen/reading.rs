@@ -21,6 +21,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::{field, picture};
 use crate::lesson::{BlockKind, Lesson, Library, Target};
+use crate::plot::save::Figure;
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
 pub use jump::to as jump_to;
@@ -105,8 +106,21 @@ pub enum Action {
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
     Noted(Noted),
+    /// A picture is to be saved.
+    Figure(Unsaved),
     /// Work to run.
     Run(Task<Message>),
+}
+
+/// A picture to be saved where the reader says.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Unsaved {
+    /// The line its block starts on.
+    pub line: usize,
+    /// The picture and its numbers.
+    pub figure: Figure,
+    /// A name for its file, without an ending.
+    pub name: String,
 }
 
 /// What the reader has done that leaves a mark beyond the page.
@@ -167,6 +181,11 @@ impl Reading {
         let Marks { open, guesses, .. } = self.marks;
         let marks = Marks { open, guesses, ..fresh.marks };
         Self { marks, ..self }
+    }
+
+    /// Says beside the block of a line where its picture was saved.
+    pub fn saved(&mut self, line: usize, path: &std::path::Path) {
+        self.marks.curves.entry(line).or_default().saved(path);
     }
 
     /// Throws away what was drawn from another build.
@@ -267,6 +286,15 @@ impl Reading {
             page::Message::Curve(_, curve::Act::Field(event)) => return Action::Field(event),
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
+            }
+            page::Message::Curve(line, curve::Act::Read(read)) => {
+                self.marks.curves.entry(line).or_default().read(read);
+            }
+            page::Message::Curve(line, curve::Act::Save) => {
+                let figure = self.marks.curves.get(&line).and_then(curve::State::figure);
+                return figure.map_or(Action::None, |(figure, name)| {
+                    Action::Figure(Unsaved { line, figure, name })
+                });
             }
             page::Message::Run(line, run::Act::Table) => {
                 return self.page(page::Message::Working(format!("run:{line}")), settings);

@@ -33,6 +33,14 @@ fn blank() -> Desk {
     Desk::new(History::opened(Sheet::blank()), None, None)
 }
 
+/// A path typed leads to a file that is there already.
+pub(super) fn taken(path: &Path) -> Question {
+    Question::Told(format!(
+        "There is a file at {} already. Save under another name.",
+        path.display()
+    ))
+}
+
 impl App {
     pub(super) fn leave(&mut self, next: Next) -> Task<Message> {
         if self.desk.history.is_changed_since_save() {
@@ -102,12 +110,16 @@ impl App {
     /// the path can be typed.
     pub(super) fn unpicked(&mut self, how: files::Unpicked) -> Task<Message> {
         if how.at_once {
-            let text = self.desk.path.as_deref().map(|path| path.display().to_string());
-            self.question =
-                Some(Question::Path { purpose: how.purpose, text: text.unwrap_or_default() });
+            let text = match how.purpose {
+                Purpose::Figure => self.figure_path(),
+                _ => self.desk.path.clone(),
+            };
+            let text = text.map(|path| path.display().to_string()).unwrap_or_default();
+            self.question = Some(Question::Path { purpose: how.purpose, text });
             operation::focus(crate::app::question::PATH)
         } else {
             self.after_save = None;
+            self.figure = None;
             Task::none()
         }
     }
@@ -128,17 +140,17 @@ impl App {
             (true, _) => self.ask(Question::Path { purpose, text }),
             (false, Purpose::Open) => self.open(path),
             (false, Purpose::Companion) => self.accompany_file(path),
-            (false, Purpose::Save) => self.save_new(&files::with_ending(path.to_owned())),
+            (false, Purpose::Save) => {
+                self.save_new(&files::with_ending(path.to_owned(), files::BUILD))
+            }
+            (false, Purpose::Figure) => self.save_figure_new(path),
         }
     }
 
     /// Saves at a path typed, where no dialog has asked before a file is written over.
     fn save_new(&mut self, path: &Path) -> Task<Message> {
         if path.exists() && self.desk.path.as_deref() != Some(path) {
-            self.ask(Question::Told(format!(
-                "There is a file at {} already. Save under another name.",
-                path.display()
-            )))
+            self.ask(taken(path))
         } else {
             self.save_at(path)
         }

@@ -102,6 +102,20 @@ impl Focusable for State {
     }
 }
 
+/// The ring about whatever has the focus.
+pub(super) fn ring(renderer: &mut Renderer, theme: &Theme, bounds: Rectangle, radius: f32) {
+    use iced::advanced::Renderer as _;
+    renderer.fill_quad(
+        renderer::Quad {
+            bounds: bounds.expand(2.0),
+            border: border::rounded(radius + 2.0).width(2).color(ink(theme).accent),
+            shadow: Shadow::default(),
+            snap: true,
+        },
+        Background::Color(Color::TRANSPARENT),
+    );
+}
+
 struct Dress {
     background: Color,
     edge: Color,
@@ -139,20 +153,6 @@ impl<Message> Pressable<'_, Message> {
             },
         }
     }
-}
-
-/// The ring around what has the focus.
-pub(super) fn ring(renderer: &mut Renderer, theme: &Theme, bounds: Rectangle, radius: f32) {
-    use iced::advanced::Renderer as _;
-    renderer.fill_quad(
-        renderer::Quad {
-            bounds: bounds.expand(2.0),
-            border: border::rounded(radius + 2.0).width(2).color(ink(theme).accent),
-            shadow: Shadow::default(),
-            snap: true,
-        },
-        Background::Color(Color::TRANSPARENT),
-    );
 }
 
 impl<Message: Clone> Widget<Message, Theme, Renderer> for Pressable<'_, Message> {

@@ -6,8 +6,8 @@ use super::Ink;
 use crate::lesson::{Curve, Sketch as Asked, SketchLayer, SketchView};
 use crate::plot::sketch::{Show, View};
 use crate::plot::{Build, PlotSpec, PlotStyle};
-use crate::study::curve::{Ask, Scale};
-use crate::study::{self, Sketch};
+use crate::study::Sketch;
+use crate::study::curve::{Ask, Numbers, Scale, together};
 
 /// Width and height of a curve, in pixels of 1/96 inch.
 const CURVE: (u32, u32) = (660, 280);
@@ -22,16 +22,20 @@ pub(super) fn curve(curve: &Curve, ink: Ink<'_>) -> Markup {
         to: curve.to,
         scale: if curve.log { Scale::Log } else { Scale::Linear },
         limits: curve.limits.clone(),
+        family: curve.family.clone(),
     };
-    let all: Vec<(&str, study::Curve)> = std::iter::once(ink.subject)
-        .chain(ink.companion)
-        .filter_map(|subject| {
-            let curve = study::Curve::of(&ask, &subject.outcome.givens).ok()?;
-            Some((subject.name.as_str(), curve))
-        })
-        .collect();
-    let builds: Vec<Build<'_>> = all.iter().map(|(name, curve)| Build { name, curve }).collect();
-    let Some(spec) = PlotSpec::of(&builds, ink.units) else {
+    let own = ink.subject;
+    let numbers = Numbers { givens: &own.outcome.givens, spreads: &own.tally.spreads };
+    let beside: Vec<_> = ink.companion.iter().map(|it| &it.outcome.givens).collect();
+    let spec = together(&ask, numbers, &beside).ok().and_then(|(curve, others)| {
+        let first = Build { name: &own.name, curve: &curve };
+        let others = ink.companion.iter().zip(&others);
+        let others =
+            others.filter_map(|(it, curve)| Some(Build { name: &it.name, curve: curve.as_ref()? }));
+        let builds: Vec<Build<'_>> = std::iter::once(first).chain(others).collect();
+        PlotSpec::of(&builds, ink.units)
+    });
+    let Some(spec) = spec else {
         return html! { p { "This curve cannot be drawn for this build." } };
     };
     html! {

@@ -38,10 +38,11 @@ impl<Message> Program<Message> for Overlay<'_> {
         frame.fill(&line, ink.accent);
         // The reader's own over all others.
         for reading in readings(self.spec, self.at).into_iter().rev() {
+            let Some(role) = reading.role else { continue };
             let (x, y) = layout.to_screen(self.spec, (self.at, reading.y));
             let at = Point::new(x, y);
-            frame.fill(&shape(reading.role.shape(), at, 5.5), ink.panel);
-            frame.fill(&shape(reading.role.shape(), at, 4.0), ink.of(reading.role));
+            frame.fill(&shape(role.shape(), at, 5.5), ink.panel);
+            frame.fill(&shape(role.shape(), at, 4.0), ink.of(role));
         }
         vec![frame.into_geometry()]
     }
