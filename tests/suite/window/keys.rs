@@ -139,11 +139,11 @@ fn the_sheet_of_keys_is_read_to_its_end_by_key() {
     let sees = |rig: &mut Rig| rig.find(last).unwrap().visible_bounds().is_some();
     assert!(!sees(&mut rig), "the window is too low for all of it");
     for (down, up) in [(Named::End, Named::Home), (Named::PageDown, Named::PageUp)] {
-        (0..4).for_each(|_| rig.key(down, NONE));
+        (0..9).for_each(|_| rig.key(down, NONE));
         assert!(sees(&mut rig), "{down:?}");
-        (0..4).for_each(|_| rig.key(up, NONE));
+        (0..9).for_each(|_| rig.key(up, NONE));
         assert!(!sees(&mut rig), "{up:?}");
     }
-    (0..40).for_each(|_| rig.key(Named::ArrowDown, NONE));
+    (0..80).for_each(|_| rig.key(Named::ArrowDown, NONE));
     assert!(sees(&mut rig));
 }
