@@ -27,6 +27,7 @@ use directories::{ProjectDirs, UserDirs};
 use iced::{Settings as Window, window};
 
 use crate::lesson::{Folder, Shipped, Source};
+use crate::notebook::file as notebook_file;
 pub use opening::CannotOpen;
 use settings::Settings;
 use shell::{App, Folders, Start};
@@ -85,7 +86,7 @@ fn folders() -> Folders {
         Some(dirs) => Folders {
             settings: dirs.config_dir().to_owned(),
             recovery: dirs.data_local_dir().join("recovery"),
-            notebook: dirs.data_dir().join("notebook.toml"),
+            notebook: notebook_file::usual().unwrap_or_default(),
             exports: UserDirs::new()
                 .map(|user| user.document_dir().unwrap_or(user.home_dir()).to_owned())
                 .unwrap_or_default(),

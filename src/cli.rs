@@ -3,11 +3,15 @@
 //! Nothing here prints or exits by itself. [`run`] writes to the handles it is given and says what
 //! is to happen next, so a test can ask everything that a terminal can.
 
+mod curve;
+mod handout;
+mod hundred_grams;
 mod levers;
 mod list;
 mod open;
 mod proof;
 mod reckon;
+mod run;
 mod table;
 mod target;
 mod walk_round;
@@ -18,6 +22,7 @@ use std::path::{Path, PathBuf};
 
 use clap::{CommandFactory, Parser, Subcommand};
 
+use crate::plot::save::SaveError;
 use crate::quantity::catalogue::nearest_of;
 
 const EXAMPLES: &str = "\
@@ -49,8 +54,12 @@ enum Command {
     Reckon(reckon::Reckon),
     Target(target::Target),
     Levers(levers::Levers),
+    Curve(curve::Curve),
+    HundredGrams(hundred_grams::HundredGrams),
+    Run(run::Run),
     WalkRound(walk_round::WalkRound),
     Proof(proof::Proof),
+    Handout(handout::Handout),
     List(list::List),
 }
 
@@ -79,6 +88,15 @@ enum Stop {
     Output(io::Error),
 }
 
+impl From<SaveError> for Stop {
+    fn from(error: SaveError) -> Self {
+        match error {
+            SaveError::Ending(_) => Self::Usage(error.to_string()),
+            _ => Self::Failed(error.to_string()),
+        }
+    }
+}
+
 impl From<io::Error> for Stop {
     fn from(error: io::Error) -> Self {
         Self::Output(error)
@@ -103,8 +121,12 @@ where
         Some(Command::Reckon(command)) => command.run(out),
         Some(Command::Target(command)) => command.run(out),
         Some(Command::Levers(command)) => command.run(out),
+        Some(Command::Curve(command)) => command.run(out),
+        Some(Command::HundredGrams(command)) => command.run(out),
+        Some(Command::Run(command)) => command.run(out),
         Some(Command::WalkRound(command)) => command.run(out),
         Some(Command::Proof(command)) => command.run(out),
+        Some(Command::Handout(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),
     };
     let ending = ending.and_then(|()| Ok(out.flush()?));

@@ -4,10 +4,13 @@
 //! and holds them against each other; [`proof`] lists what is wrong.
 
 mod anchor;
+mod appears;
 mod block;
+mod claim;
 mod document;
 mod fields;
 mod front;
+pub mod grammar;
 mod inline;
 mod known;
 mod library;
@@ -16,14 +19,19 @@ mod markdown;
 mod place;
 mod problem;
 pub mod proof;
+mod prose;
+mod syllables;
 mod walk;
 mod words;
 
+pub use appears::Appearance;
 pub use block::{
     Asked, Calculator, Choice, Curve, Deeper, Direction, FAR_OVER, FAR_UNDER, Faded, Guess,
-    GuessKind, Ledger, LedgerSort, Levers, Line, Measure, Reference, SideBySide, Sketch,
-    SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock, Tolerance, Variant,
+    GuessKind, HundredGrams, Ledger, LedgerSort, Levers, Line, Measure, Reference, Run, RunPace,
+    SideBySide, Sketch, SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock,
+    Tolerance, Variant,
 };
+pub use claim::{Claim, Says, Way};
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,
     Target,
@@ -40,12 +48,29 @@ use place::{Origin, Report};
 pub fn parse(source: &str, file: &str) -> Lesson {
     let mut report = Report::new(file, source);
     let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
-    let start = front::read(source, &mut lesson, &mut report);
+    let (start, grades) = front::read(source, &mut lesson, &mut report);
+    read_from(start, source, &mut lesson, &mut report);
+    prose::check(&mut report, grades);
+    finished(lesson, report)
+}
+
+/// Reads Markdown that is no lesson, and so has no front matter: a teacher's page, a notebook.
+pub fn page(source: &str, file: &str) -> Lesson {
+    let mut report = Report::new(file, source);
+    let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
+    read_from(0, source, &mut lesson, &mut report);
+    finished(lesson, report)
+}
+
+fn read_from(start: usize, source: &str, lesson: &mut Lesson, report: &mut Report) {
     let body = source.get(start..).unwrap_or_default();
     let origin = Origin::at(start);
-    (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.id, &mut report);
+    (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.id, report);
     let anchors: Vec<_> = lesson.headings.iter().map(|heading| heading.anchor.as_str()).collect();
     report.check_anchors(&anchors);
-    (lesson.mentions, lesson.problems) = report.finish();
+}
+
+fn finished(mut lesson: Lesson, report: Report) -> Lesson {
+    (lesson.mentions, lesson.claims, lesson.problems) = report.finish();
     lesson
 }

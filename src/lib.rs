@@ -15,7 +15,9 @@
 //! `DEVELOPERS.md` says which may see which, and a test holds it.
 
 pub mod app;
+pub mod aside;
 pub mod cli;
+pub mod handout;
 pub mod lesson;
 pub mod notebook;
 pub mod physics;

@@ -3,6 +3,7 @@
 //! Each function's doc comment gives its formula, units, range and published source. Nothing here
 //! knows the names of quantities, holds state or speaks to people.
 
+mod accumulate;
 pub mod balance;
 pub mod drive;
 pub mod electrics;
@@ -16,6 +17,8 @@ pub mod traction;
 pub mod turning;
 pub mod weight;
 pub mod whole;
+
+pub use accumulate::accumulate;
 
 /// Why a formula has no answer for the numbers it was given.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -104,6 +107,12 @@ pub enum Impossible {
     LimitBelowWeight,
     /// Each kilogram asks for another kilogram or more to carry it.
     NeverCloses,
+    /// Downhill the ground drives the motors.
+    GroundDrives,
+    /// More is left behind than the machine weighs.
+    NothingComesBack,
+    /// The test was no faster than the rated discharge.
+    NoFasterTest,
 }
 
 /// A quantity from its value in the coherent SI unit: for the kinds and differences that uom's own

@@ -5,9 +5,13 @@
 
 mod axis;
 mod draw;
+pub mod formula;
 mod labels;
 mod layout;
+mod letters;
 mod reading;
+mod run;
+pub mod save;
 pub mod sketch;
 mod spec;
 mod svg;
@@ -16,6 +20,11 @@ pub use axis::{Axis, Tick};
 pub use draw::{DrawError, PlotStyle, Rgb, draw};
 pub use labels::{Anchor, Part, PlacedText, texts};
 pub use layout::{Layout, Rect, plot_rect};
-pub use reading::{Reading, Table, readings, table};
-pub use spec::{Band, Build, Dot, LimitRun, Line, PlotSpec, Role, Shape, Stroke};
+pub use letters::{FAMILY, FONTS, options as picture_options};
+pub use reading::{Reading, Table, figures, figures_of, reading, readings, stops, table, table_of};
+pub use run::{Runner, panel_height, panels, run_svg};
+pub use spec::{
+    Band, Build, Dot, Edge, LimitRun, Line, PlotSpec, RangeRun, RelativeLine, Role, Shape, Side,
+    Stroke,
+};
 pub use svg::svg;

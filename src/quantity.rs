@@ -1,6 +1,7 @@
 //! Quantities: what the program can hold a number for, and how such numbers are read and written.
 
 pub mod catalogue;
+pub mod channel;
 mod dimension;
 mod entry;
 mod id;

@@ -8,6 +8,7 @@ mod contents;
 pub mod demo;
 mod draft;
 mod edit;
+pub mod family;
 pub mod file;
 mod history;
 mod part;
@@ -23,6 +24,7 @@ use std::sync::Arc;
 
 use contents::Contents;
 pub use edit::{Edit, EditRefused};
+pub use family::Family;
 pub use history::{Gesture, History};
 pub use part::{Axis, Part, PartField, TrialMass};
 pub use report::{Position, Report, SyntaxError};

@@ -6,9 +6,11 @@ pub mod curve;
 pub mod deeper;
 pub mod faded;
 pub mod guess;
+pub mod hundred_grams;
 pub mod ledger;
 pub mod levers;
 pub mod measure;
+pub mod run;
 pub mod side_by_side;
 pub mod sketch;
 pub mod target;
@@ -24,23 +26,17 @@ use crate::lesson::{Block, BlockKind};
 
 /// What is worked out of the build for the blocks of a page, anew where it has changed.
 pub fn refresh(marks: &mut Marks, blocks: &[Block], desk: &Desk) {
-    for block in blocks {
-        let line = block.line;
-        match &block.kind {
-            BlockKind::SideBySide(it) => {
-                marks.side_by_side.entry(line).or_default().refresh(it, desk);
-            }
-            BlockKind::Target(it) => marks.targets.entry(line).or_default().refresh(it, desk),
-            BlockKind::Levers(it) => marks.levers.entry(line).or_default().refresh(it, desk),
-            BlockKind::Quote(inner) | BlockKind::Alert { blocks: inner, .. } => {
-                refresh(marks, inner, desk);
-            }
-            BlockKind::List { items, .. } => {
-                items.iter().for_each(|item| refresh(marks, item, desk));
-            }
-            _ => {}
+    each(blocks, &mut |block| match &block.kind {
+        BlockKind::SideBySide(it) => {
+            marks.side_by_side.entry(block.line).or_default().refresh(it, desk);
         }
-    }
+        BlockKind::Target(it) => marks.targets.entry(block.line).or_default().refresh(it, desk),
+        BlockKind::HundredGrams(_) => {
+            marks.hundred_grams.entry(block.line).or_default().refresh(desk);
+        }
+        BlockKind::Levers(it) => marks.levers.entry(block.line).or_default().refresh(it, desk),
+        _ => {}
+    });
 }
 
 /// The frame every block stands in: its title, then what it holds.

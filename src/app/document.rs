@@ -7,9 +7,10 @@ use iced::widget::{column, container, row, rule, text};
 use iced::{Element, Fill, Length, Padding};
 
 use crate::app::block::{
-    calculator, curve, deeper, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
+    calculator, curve, deeper, faded, guess, hundred_grams, ledger, levers, measure, run,
+    side_by_side, sketch, target,
 };
-use crate::app::page::{Message, Page};
+use crate::app::page::{Audience, Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{formula, picture};
@@ -25,7 +26,9 @@ pub fn heading_id(anchor: &str) -> String {
 /// Blocks one under the other.
 pub fn blocks<'a>(blocks: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
     let mut stack = column![].spacing(2.0 * UNIT).width(Fill);
-    for block in blocks.iter().filter(|block| !matches!(block.kind, BlockKind::Teacher(_))) {
+    let notes = page.audience == Audience::Class { notes: true };
+    let hidden = |block: &&Block| notes || !matches!(block.kind, BlockKind::Teacher(_));
+    for block in blocks.iter().filter(hidden) {
         stack = stack.push(one(block, page));
     }
     stack.into()
@@ -61,14 +64,30 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Ledger(asked) => ledger::view(asked, block.line, page),
         BlockKind::Faded(faded) => faded::view(faded, block.line, page),
         BlockKind::Measure(measure) => measure::view(measure, block.line, page),
-        BlockKind::Deeper(deeper) => deeper::view(deeper, block.line, page),
-        // Seen in the workshop view alone.
-        BlockKind::Teacher(_) => column![].into(),
+        BlockKind::Deeper(deeper) => {
+            deeper::view(plain(&deeper.title), &deeper.blocks, block.line, page)
+        }
+        BlockKind::Answers(inner) => {
+            deeper::view("The answers".to_owned(), inner, block.line, page)
+        }
+        BlockKind::Teacher(inner) => teacher(inner, page),
         BlockKind::SideBySide(table) => side_by_side::view(table, block.line, page),
         BlockKind::Target(target) => target::view(target, block.line, page),
         BlockKind::Levers(levers) => levers::view(levers, block.line, page),
+        BlockKind::HundredGrams(grams) => hundred_grams::view(grams, block.line, page),
+        BlockKind::Run(asked) => run::view(asked, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
+}
+
+/// A note for the teacher, seen before a class alone.
+fn teacher<'a>(inner: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
+    let title = text("For the teacher").size(size::LABEL).font(SEMIBOLD).style(theme::accent);
+    container(column![title, blocks(inner, page)].spacing(UNIT))
+        .style(theme::note)
+        .padding(2.0 * UNIT)
+        .width(Fill)
+        .into()
 }
 
 /// A footnote where it stands, with the way back to the place that refers to it.
@@ -165,4 +184,37 @@ fn broken<'a>(
     }
     stack = stack.push(text(source).size(size::SMALL).style(theme::soft).width(Fill));
     container(stack).style(theme::caution).padding(2.0 * UNIT).width(Fill).into()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::app::desk::Desk;
+    use crate::app::page::Marks;
+    use crate::app::settings::Settings;
+    use crate::sheet::{History, Sheet};
+
+    #[test]
+    fn notes_for_teachers_are_shown_to_teachers_alone() {
+        let source = "```teacher\nAsk for **reasons** first.\n```\n\n## Mud\n";
+        let lesson = crate::lesson::parse(source, "lesson.md");
+        let desk = Desk::new(History::opened(Sheet::blank()), None, None);
+        let (settings, marks) = (Settings::default(), Marks::default());
+        for (audience, shown) in
+            [(Audience::Reader, false), (Audience::Class { notes: true }, true)]
+        {
+            let page = Page {
+                desk: &desk,
+                settings: &settings,
+                lesson: &lesson,
+                marks: &marks,
+                dark: false,
+                width: 600.0,
+                audience,
+            };
+            let mut ui = iced_test::simulator(blocks(&lesson.blocks, page));
+            assert!(ui.find("Mud").is_ok());
+            assert_eq!(ui.find("For the teacher").is_ok(), shown, "{audience:?}");
+        }
+    }
 }

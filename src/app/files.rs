@@ -8,6 +8,7 @@ use iced::Task;
 use crate::app::desk::Desk;
 use crate::app::screen::notebook;
 use crate::app::shell::Message;
+use crate::plot::save::Kind;
 use crate::sheet::{History, Sheet, demo, file};
 
 /// What a file is picked for.
@@ -19,6 +20,8 @@ pub enum Purpose {
     Save,
     /// To set it beside the reader's build.
     Companion,
+    /// To save a picture or its numbers there.
+    Figure,
 }
 
 /// How a dialog ended without a pick.
@@ -40,7 +43,7 @@ impl Unpicked {
 pub fn choose(purpose: Purpose) -> Task<Message> {
     let (title, then): (&str, fn(PathBuf) -> Message) = match purpose {
         Purpose::Companion => ("Set a build beside yours", Message::CompanionPicked),
-        Purpose::Open | Purpose::Save => ("Open a build", Message::Picked),
+        Purpose::Open | Purpose::Save | Purpose::Figure => ("Open a build", Message::Picked),
     };
     let dialog =
         rfd::AsyncFileDialog::new().set_title(title).add_filter("Builds", &["toml"]).pick_file();
@@ -68,7 +71,7 @@ pub fn choose_new(desk: &Desk) -> Task<Message> {
     }
     let asked = Instant::now();
     Task::perform(dialog.save_file(), move |picked| match picked {
-        Some(file) => Message::SavePicked(with_ending(file.path().to_owned())),
+        Some(file) => Message::SavePicked(with_ending(file.path().to_owned(), BUILD)),
         None => Message::NothingPicked(Unpicked::since(asked, Purpose::Save)),
     })
 }
@@ -86,10 +89,31 @@ pub fn choose_export() -> Task<Message> {
     })
 }
 
-/// The path with the ending of a build if it has none.
-pub fn with_ending(path: PathBuf) -> PathBuf {
-    if path.extension().is_some() { path } else { path.with_extension("toml") }
+/// Asks where to save a picture or its numbers; the ending of the name says which.
+pub fn choose_figure(name: &str) -> Task<Message> {
+    let first = Kind::Svg.ending();
+    let mut dialog = rfd::AsyncFileDialog::new()
+        .set_title("Save the curve")
+        .set_file_name(format!("{name}.{first}"));
+    for (words, kind) in
+        [("Picture", Kind::Svg), ("Picture of dots", Kind::Png), ("Numbers", Kind::Csv)]
+    {
+        dialog = dialog.add_filter(words, &[kind.ending()]);
+    }
+    let asked = Instant::now();
+    Task::perform(dialog.save_file(), move |picked| match picked {
+        Some(file) => Message::FigurePicked(with_ending(file.path().to_owned(), first)),
+        None => Message::NothingPicked(Unpicked::since(asked, Purpose::Figure)),
+    })
 }
+
+/// The path with that ending if it has none.
+pub fn with_ending(path: PathBuf, ending: &str) -> PathBuf {
+    if path.extension().is_some() { path } else { path.with_extension(ending) }
+}
+
+/// The ending of a build's file.
+pub const BUILD: &str = "toml";
 
 /// Reads a build onto a desk.
 ///

@@ -35,7 +35,18 @@ pub fn previous<T: Send + 'static>() -> Task<T> {
 
 /// Gives the focus to the first control of a page.
 pub fn first_in<T: Send + 'static>(page: &'static str) -> Task<T> {
-    operate(FocusFirst { page: Id::new(page), content: None, done: false }).chain(reveal())
+    nth_in(page, 0)
+}
+
+/// Which control of a page has the focus, counted from zero; nothing if none of the page has it.
+pub fn place_in(page: &'static str) -> Task<usize> {
+    operate(FindPlace { page: Id::new(page), content: None, before: 0, found: None })
+}
+
+/// Gives the focus to the control of that place on a page, counted from zero, and brings it into
+/// view.
+pub fn nth_in<T: Send + 'static>(page: &'static str, place: usize) -> Task<T> {
+    operate(FocusNth { page: Id::new(page), content: None, left: Some(place) }).chain(reveal())
 }
 
 /// Gives the focus to the first control of that name and brings it into view; if there is none, the
@@ -85,13 +96,53 @@ impl<T> Operation<T> for FocusOne {
     }
 }
 
-struct FocusFirst {
+struct FindPlace {
     page: Id,
     content: Option<Rectangle>,
-    done: bool,
+    before: usize,
+    found: Option<usize>,
 }
 
-impl<T> Operation<T> for FocusFirst {
+impl Operation<usize> for FindPlace {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<usize>)) {
+        operate(self);
+    }
+
+    fn scrollable(
+        &mut self,
+        id: Option<&Id>,
+        _bounds: Rectangle,
+        content: Rectangle,
+        _translation: Vector,
+        _state: &mut dyn Scrollable,
+    ) {
+        if id == Some(&self.page) {
+            self.content = Some(content);
+        }
+    }
+
+    fn focusable(&mut self, _id: Option<&Id>, bounds: Rectangle, state: &mut dyn Focusable) {
+        if self.content.is_some_and(|content| content.contains(bounds.center())) {
+            if state.is_focused() {
+                self.found = Some(self.before);
+            }
+            self.before += 1;
+        }
+    }
+
+    fn finish(&self) -> Outcome<usize> {
+        self.found.map_or(Outcome::None, Outcome::Some)
+    }
+}
+
+struct FocusNth {
+    page: Id,
+    content: Option<Rectangle>,
+    /// How many controls of the page are still to be passed; nothing once it is done.
+    left: Option<usize>,
+}
+
+impl<T> Operation<T> for FocusNth {
     fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<T>)) {
         operate(self);
     }
@@ -111,12 +162,16 @@ impl<T> Operation<T> for FocusFirst {
 
     fn focusable(&mut self, _id: Option<&Id>, bounds: Rectangle, state: &mut dyn Focusable) {
         let inside = self.content.is_some_and(|content| content.contains(bounds.center()));
-        if inside && !self.done {
-            state.focus();
-            self.done = true;
-        } else {
-            state.unfocus();
+        match self.left {
+            Some(0) if inside => {
+                state.focus();
+                self.left = None;
+                return;
+            }
+            Some(left) if inside => self.left = Some(left - 1),
+            _ => {}
         }
+        state.unfocus();
     }
 }
 

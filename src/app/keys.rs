@@ -4,7 +4,7 @@ use iced::keyboard::key::{Code, Key, Named, Physical};
 use iced::keyboard::{Event, Modifiers};
 
 use crate::app::question::{Next, Question};
-use crate::app::screen::Place;
+use crate::app::screen::{Place, workshop};
 use crate::app::shell::Message;
 
 /// How a key moves the page.
@@ -21,19 +21,26 @@ pub enum Scroll {
 }
 
 /// The message of a key, if it has one.
-pub fn message(event: &Event, question: Option<&Question>) -> Option<Message> {
+pub fn message(event: &Event, question: Option<&Question>, place: &Place) -> Option<Message> {
     let Event::KeyPressed { key, physical_key, modifiers, .. } = event else { return None };
     if let Key::Named(Named::Tab) = key {
         return Some(Message::Focus { back: modifiers.shift() });
     }
-    if let Key::Named(Named::Escape) = key {
+    if let (Key::Named(Named::Escape), true) = (key, question.is_some() || !teaches(place)) {
         return Some(Message::QuestionClosed);
     }
+    let scrolls = || scroll(key, *modifiers).map(Message::Scroll);
     if question.is_some() {
-        return None;
+        // Space answers it.
+        return if matches!(key, Key::Named(Named::Space)) { None } else { scrolls() };
     }
     if modifiers.command() {
         return command(key, *physical_key, *modifiers);
+    }
+    if teaches(place)
+        && let Some(message) = before_class(key, *physical_key, *modifiers)
+    {
+        return Some(Message::Workshop(message));
     }
     let Key::Named(named) = key else { return None };
     match (named, modifiers.alt()) {
@@ -41,16 +48,53 @@ pub fn message(event: &Event, question: Option<&Question>) -> Option<Message> {
         (Named::ArrowRight, true) => Some(Message::Turn { back: false }),
         (Named::F6, _) => Some(Message::FocusPage),
         (Named::F1, _) => Some(Message::KeysTurned),
-        (Named::PageDown, false) => Some(Message::Scroll(Scroll::Pages(1))),
-        (Named::PageUp, false) => Some(Message::Scroll(Scroll::Pages(-1))),
-        (Named::Space, false) => {
-            Some(Message::Scroll(Scroll::Pages(if modifiers.shift() { -1 } else { 1 })))
-        }
-        (Named::ArrowDown, false) => Some(Message::Scroll(Scroll::Lines(1))),
-        (Named::ArrowUp, false) => Some(Message::Scroll(Scroll::Lines(-1))),
-        (Named::Home, false) => Some(Message::Scroll(Scroll::Top)),
-        (Named::End, false) => Some(Message::Scroll(Scroll::End)),
+        (Named::F5, _) => Some(Message::Show),
+        _ => scrolls(),
+    }
+}
+
+/// How a key moves what can be scrolled.
+fn scroll(key: &Key, modifiers: Modifiers) -> Option<Scroll> {
+    if modifiers.alt() || modifiers.command() {
+        return None;
+    }
+    match key {
+        Key::Named(Named::PageDown) => Some(Scroll::Pages(1)),
+        Key::Named(Named::PageUp) => Some(Scroll::Pages(-1)),
+        Key::Named(Named::Space) => Some(Scroll::Pages(if modifiers.shift() { -1 } else { 1 })),
+        Key::Named(Named::ArrowDown) => Some(Scroll::Lines(1)),
+        Key::Named(Named::ArrowUp) => Some(Scroll::Lines(-1)),
+        Key::Named(Named::Home) => Some(Scroll::Top),
+        Key::Named(Named::End) => Some(Scroll::End),
         _ => None,
+    }
+}
+
+/// Whether a class looks on.
+const fn teaches(place: &Place) -> bool {
+    matches!(place, Place::Workshop(_))
+}
+
+/// The keys of a clicker, and of the one who holds it.
+fn before_class(key: &Key, physical: Physical, modifiers: Modifiers) -> Option<workshop::Message> {
+    use workshop::Message as Do;
+    if let Key::Named(named) = key {
+        return match named {
+            Named::ArrowRight | Named::ArrowDown | Named::PageDown => Some(Do::Next),
+            Named::ArrowLeft | Named::ArrowUp | Named::PageUp | Named::Backspace => Some(Do::Back),
+            Named::Space => Some(if modifiers.shift() { Do::Back } else { Do::Next }),
+            Named::Enter => Some(Do::AnswerTurned),
+            Named::Home => Some(Do::First),
+            Named::End => Some(Do::Last),
+            Named::Escape | Named::F5 => Some(Do::Leave),
+            _ => None,
+        };
+    }
+    match key.to_latin(physical)? {
+        'a' => Some(Do::AnswerTurned),
+        'n' => Some(Do::NotesTurned),
+        'b' | '.' => Some(Do::BlankTurned),
+        digit => digit.to_digit(10)?.checked_sub(1).map(|place| Do::Vote(place as usize)),
     }
 }
 

@@ -3,7 +3,7 @@
 use std::collections::{HashMap, HashSet};
 
 use crate::app::block::{
-    curve, faded, guess, ledger, levers, measure, side_by_side, sketch, target,
+    curve, faded, guess, hundred_grams, ledger, levers, measure, run, side_by_side, sketch, target,
 };
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
@@ -29,6 +29,21 @@ pub struct Page<'a> {
     pub dark: bool,
     /// The width of the reading column, in pixels.
     pub width: f32,
+    /// Who looks at it.
+    pub audience: Audience,
+}
+
+/// Who looks at a page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Audience {
+    /// One reader.
+    #[default]
+    Reader,
+    /// A class: questions are voted on, and answers wait until they are asked for.
+    Class {
+        /// Whether the teacher’s notes are shown.
+        notes: bool,
+    },
 }
 
 /// What the reader has opened and answered on a page.
@@ -38,6 +53,8 @@ pub struct Marks {
     pub open: HashSet<String>,
     /// Guesses, by their key.
     pub guesses: HashMap<String, guess::State>,
+    /// Votes of a class, by the key of the guess.
+    pub polls: HashMap<String, guess::vote::Poll>,
     /// Curves, by the line they start on.
     pub curves: HashMap<usize, curve::State>,
     /// Sketches, by the line they start on.
@@ -54,6 +71,10 @@ pub struct Marks {
     pub targets: HashMap<usize, target::State>,
     /// Levers, by the line they start on.
     pub levers: HashMap<usize, levers::State>,
+    /// Tables of what 100 g buys, by the line they start on.
+    pub hundred_grams: HashMap<usize, hundred_grams::State>,
+    /// Runs, by the line they start on.
+    pub runs: HashMap<usize, run::State>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
 }
@@ -67,6 +88,8 @@ pub enum Message {
     Working(String),
     /// Something is done in a guess.
     Guess(String, guess::Act),
+    /// A class votes on a guess.
+    Poll(String, guess::vote::Act),
     /// Something is done in a curve.
     Curve(usize, curve::Act),
     /// The build is changed; changes of one gesture count as one.
@@ -90,6 +113,8 @@ pub enum Message {
     Target(usize, target::Act),
     /// Something is done in a levers block.
     Levers(usize, levers::Act),
+    /// Something is done in a run.
+    Run(usize, run::Act),
     /// Numbers go back to those of the saved build.
     PutBack(Vec<AnyId>),
     /// A number is to be shown in its next unit.

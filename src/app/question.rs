@@ -59,6 +59,9 @@ pub const KEYS: &[(&str, &str)] = &[
     ("F6", "first control of the page, past the rail"),
     ("Enter or Space", "press the control in focus"),
     ("↑ ↓ in a number", "one step; with Shift, ten"),
+    ("← → on the slider of a run", "a hundredth of it; with Shift, ten"),
+    ("← → on a curve", "read point by point; Shift or Page keys ten, Home, End; Esc leaves"),
+    ("↑ ↓ on a curve", "move its dot by a step; with Shift, ten"),
     ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
     ("Ctrl+1, 2, 3, 4", "lessons, build sheet, walk-round, notebook"),
@@ -66,6 +69,12 @@ pub const KEYS: &[(&str, &str)] = &[
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
     ("Ctrl+U, Ctrl+D", "metric or imperial; light, dark or as the system"),
+    ("F5", "show the lesson to a class; Esc goes back to reading"),
+    ("before a class: ← → ↑ ↓, Page Up, Page Down, a clicker", "step back or on"),
+    (
+        "before a class: A or Enter; N; B; 1, 2, 3",
+        "answer; notes; blank screen; a hand for that answer",
+    ),
     ("Ctrl+Q", "close the window"),
     ("F1", "this sheet; Esc puts it away"),
 ];
@@ -178,6 +187,11 @@ fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
         Purpose::Save => ("Save the build as", "Save"),
         Purpose::Open => ("Open a build", "Open"),
         Purpose::Companion => ("Set a build beside yours", "Set beside"),
+        Purpose::Figure => ("Save the curve (.svg, .png or .csv)", "Save"),
+    };
+    let example = match purpose {
+        Purpose::Figure => "/home/me/curve.svg",
+        _ => "/home/me/build.toml",
     };
     column![
         text(title).size(size::MINOR).font(SEMIBOLD),
@@ -185,7 +199,7 @@ fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
             .size(size::BODY)
             .line_height(theme::LEADING)
             .width(Fill),
-        text_input("/home/me/build.toml", typed)
+        text_input(example, typed)
             .id(PATH)
             .size(size::LABEL)
             .padding([6, 8])

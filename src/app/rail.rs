@@ -18,6 +18,9 @@ use crate::app::widget::symbol;
 use crate::lesson::Lesson;
 use crate::quantity::{UnitSet, catalogue, catalogue::machine::MASS};
 
+/// Under this width of the window, the name of the build over the page is in small letters.
+const TIGHT: f32 = 320.0;
+
 /// The width of the rail.
 pub const WIDTH: f32 = 248.0;
 
@@ -53,11 +56,15 @@ impl<'a> Rail<'a> {
     }
 
     /// The bar of a narrow window; `open` shows the rest of the rail under it.
-    pub fn above(self, open: bool) -> Element<'a, Message> {
+    pub fn above(self, open: bool, width: f32) -> Element<'a, Message> {
         let word = if open { "Close" } else { "Menu" };
         let bar = row![
             button(word, Message::MenuTurned),
-            text(name(self.desk)).size(size::LABEL).font(SEMIBOLD).width(Fill),
+            text(name(self.desk))
+                .size(if width < TIGHT { size::SMALL } else { size::LABEL })
+                .font(SEMIBOLD)
+                .wrapping(iced::widget::text::Wrapping::WordOrGlyph)
+                .width(Fill),
             button("Save", Message::Save),
         ]
         .spacing(UNIT)
@@ -186,6 +193,10 @@ fn look<'a>(settings: &'a Settings) -> Element<'a, Message> {
             pick("Light", daylight == Daylight::Day, Message::Light(Daylight::Day)),
             pick("Dark", daylight == Daylight::Night, Message::Light(Daylight::Night)),
             pick("As system", daylight == Daylight::Follow, Message::Light(Daylight::Follow)),
+        ],
+        row![
+            pick("Pictures move", !settings.still, Message::Still(false)),
+            pick("Stand still", settings.still, Message::Still(true)),
         ],
         row![
             text(format!("Text {} %", settings.text_size)).size(size::SMALL).width(Fill),

@@ -5,6 +5,7 @@ pub mod contents;
 pub mod notebook;
 pub mod reading;
 pub mod walk_round;
+pub mod workshop;
 
 /// Which screen is shown.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -13,6 +14,8 @@ pub enum Place {
     Contents,
     /// A lesson, by its id.
     Lesson(String),
+    /// A lesson shown to a class, by its id.
+    Workshop(String),
     /// Every number of the build.
     BuildSheet,
     /// Every limit at once.

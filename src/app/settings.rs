@@ -2,11 +2,11 @@
 //! takes its usual value, because settings are never worth refusing to start over.
 
 use std::fs;
-use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use serde::{Deserialize, Serialize};
 
+use crate::aside::put;
 use crate::quantity::Units;
 
 /// Whether the page is light or dark.
@@ -45,6 +45,8 @@ pub struct Settings {
     pub units: Units,
     /// Light or dark.
     pub daylight: Daylight,
+    /// Whether nothing on the page may move of its own accord.
+    pub still: bool,
     /// Size of text in percent of the usual.
     pub text_size: u16,
     /// Builds opened lately, the latest first.
@@ -64,6 +66,7 @@ impl Default for Settings {
         Self {
             units: Units::default(),
             daylight: Daylight::default(),
+            still: false,
             text_size: 100,
             recent: Vec::new(),
             companions: Vec::new(),
@@ -104,10 +107,7 @@ impl Settings {
     pub fn save(&self, folder: &Path) -> std::io::Result<()> {
         let text = toml::to_string(self).map_err(std::io::Error::other)?;
         fs::create_dir_all(folder)?;
-        let mut aside = tempfile::NamedTempFile::new_in(folder)?;
-        aside.write_all(text.as_bytes())?;
-        aside.persist(folder.join(FILE)).map_err(|error| error.error)?;
-        Ok(())
+        put(&folder.join(FILE), text.as_bytes())
     }
 
     /// Puts a build at the top of the recent ones.

@@ -2,8 +2,12 @@
 //! ask for. Screens see it by reference.
 
 mod acts;
+mod class;
 mod company;
+mod figure;
+mod filing;
 mod notes;
+mod recovery;
 mod view;
 
 use std::path::PathBuf;
@@ -15,13 +19,16 @@ use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::question::{Next, Question};
-use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round};
+use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round, workshop};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::{files, focus, keys, theme, watch};
 use crate::lesson::{Lesson, Library, Source};
 use crate::quantity::UnitSet;
-use crate::sheet::Sheet;
 use crate::sheet::file::Stamp;
+use crate::sheet::file::autosave::Slot;
+
+/// From one picture of something that plays to the next.
+const FRAME: time::Duration = time::Duration::from_millis(33);
 
 /// Where the program keeps its own files.
 #[derive(Debug, Clone)]
@@ -59,6 +66,8 @@ pub struct App {
     pub place: Place,
     /// The lesson last opened.
     pub reading: Option<reading::Reading>,
+    /// The lesson shown to a class.
+    pub workshop: Option<workshop::Workshop>,
     pub(super) book: Book,
     pub(super) notes: notebook::Notes,
     /// The window's size in pixels at a text size of 100 %.
@@ -73,12 +82,18 @@ pub struct App {
     source: Box<dyn Source + Send + Sync>,
     folders: Folders,
     system_dark: bool,
-    recovered: Option<Sheet>,
+    /// Where unsaved work of the build on the desk is kept aside.
+    slot: Slot,
+    recovered: Option<recovery::Found>,
+    /// Work found that the reader will decide about another time.
+    put_off: Vec<Slot>,
     kept: u64,
     /// The change of the file that the reader has been asked about.
     seen: Option<Stamp>,
     /// What to do once the build is saved.
     after_save: Option<Next>,
+    /// The picture that is to be saved.
+    figure: Option<reading::Unsaved>,
     watched: Option<PathBuf>,
 }
 
@@ -87,6 +102,10 @@ pub struct App {
 pub enum Message {
     /// In a lesson.
     Reading(reading::Message),
+    /// Before a class.
+    Workshop(workshop::Message),
+    /// The lesson on the page, shown to a class from its title on.
+    Show,
     /// On the build sheet.
     BuildSheet(build_sheet::Message),
     /// Among the lessons.
@@ -142,6 +161,8 @@ pub enum Message {
     SaveAs,
     /// Save it here.
     SavePicked(PathBuf),
+    /// Save the picture here.
+    FigurePicked(PathBuf),
     /// Save it though the file has changed.
     SaveOver,
     /// Read the file again and drop what was changed here.
@@ -172,6 +193,8 @@ pub enum Message {
     Light(Daylight),
     /// The next of light, dark and as the system.
     OtherLight,
+    /// Whether pictures may move.
+    Still(bool),
     /// Larger or smaller text.
     Text(bool),
     /// Text of the usual size.
@@ -206,7 +229,7 @@ impl App {
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
         let library = Library::load(start.source.as_ref());
-        let (mut desk, told) = acts::first_desk(start.build.as_deref());
+        let (mut desk, told) = filing::first_desk(start.build.as_deref());
         desk.company = Company::remembered(&settings.companions);
         let (book, book_told) = Book::open(&start.folders.notebook);
         let told: Vec<String> = told.into_iter().chain(book_told).collect();
@@ -218,6 +241,7 @@ impl App {
             library,
             place: Place::Contents,
             reading: None,
+            workshop: None,
             book,
             notes,
             menu: false,
@@ -228,10 +252,13 @@ impl App {
             source: start.source,
             folders: start.folders,
             system_dark: false,
+            slot: Slot::new(),
             recovered: None,
+            put_off: Vec::new(),
             kept: 0,
             seen: None,
             after_save: None,
+            figure: None,
             watched: start.watched,
             settings,
         };
@@ -275,13 +302,19 @@ impl App {
 
     /// How much larger than usual everything is drawn.
     pub fn scale(&self) -> f32 {
-        f32::from(self.settings.text_size) / 100.0
+        let class = match self.place {
+            Place::Workshop(_) => workshop::scale(self.pixels.height),
+            _ => 1.0,
+        };
+        class * f32::from(self.settings.text_size) / 100.0
     }
 
     /// Acts on a message.
     pub fn update(&mut self, message: Message) -> Task<Message> {
         let task = match message {
             Message::Reading(message) => self.read(message),
+            Message::Workshop(message) => self.teach(message),
+            Message::Show => self.show(),
             Message::BuildSheet(message) => self.enter(message),
             Message::Contents(message) => self.pick(message),
             Message::WalkRound(walk_round::OpenLesson(id)) => self.go(Place::Lesson(id)),
@@ -308,6 +341,7 @@ impl App {
             Message::Save => self.save(),
             Message::SaveAs => self.save_as(),
             Message::SavePicked(path) => self.save_at(&path),
+            Message::FigurePicked(path) => self.save_figure(&path),
             Message::SaveOver => self.save_over(),
             Message::Reread => self.reread(),
             Message::Leave(next) => self.leave(next),
@@ -322,6 +356,7 @@ impl App {
             Message::Set(set) => self.with_settings(|settings| settings.units.set = set),
             Message::OtherUnits => self.with_settings(acts::other_units),
             Message::Light(light) => self.with_settings(|settings| settings.daylight = light),
+            Message::Still(still) => self.with_settings(|settings| settings.still = still),
             Message::OtherLight => self.with_settings(acts::other_light),
             Message::Text(larger) => self.with_settings(|settings| settings.resize_text(larger)),
             Message::TextUsual => self.with_settings(|settings| settings.text_size = 100),
@@ -366,6 +401,10 @@ impl App {
             .book
             .is_changed()
             .then(|| time::every(time::Duration::from_secs(2)).map(|_| Message::KeepNotebook));
+        let shown = self.reading.as_ref().filter(|r| self.place == Place::Lesson(r.id.clone()));
+        let plays = shown
+            .is_some_and(reading::Reading::plays)
+            .then(|| time::every(FRAME).map(|now| Message::Reading(reading::Message::Ticked(now))));
         let lessons = self.watched.clone().map(watch::lessons);
         Subscription::batch(
             [
@@ -384,6 +423,7 @@ impl App {
             .into_iter()
             .chain(keep)
             .chain(book)
+            .chain(plays)
             .chain(lessons),
         )
     }

@@ -14,6 +14,8 @@ use crate::study::Moved;
 
 /// The height of the strip: it keeps it while numbers come and go.
 const HEIGHT: f32 = 64.0;
+/// The same where every line of the window counts: without its title.
+const TIGHT: f32 = 48.0;
 /// The height when all that moved is shown.
 const OPEN: f32 = 220.0;
 /// The width of one number that moved.
@@ -26,6 +28,7 @@ pub fn view<'a>(
     width: f32,
     open: bool,
 ) -> Element<'a, Message> {
+    let tight = width < 320.0;
     let room = ((width - 220.0) / (ONE + UNIT)).max(1.0) as usize;
     let rest = desk.moved.len().saturating_sub(room);
     let shown = if open { desk.moved.len() } else { room };
@@ -51,15 +54,18 @@ pub fn view<'a>(
         let words = if open { "Fewer".to_owned() } else { format!("{rest} more") };
         pressable(Kind::Word, text(words).size(size::SMALL)).on_press(Message::StripTurned)
     });
+    let title =
+        (!tight).then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
+    let (padding, low) = if tight { ([2.0, UNIT], TIGHT) } else { ([UNIT, 2.0 * UNIT], HEIGHT) };
     container(
-        row![text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72), inside, more]
-            .spacing(1.5 * UNIT)
+        row![title, inside, more]
+            .spacing(if tight { UNIT / 2.0 } else { 1.5 * UNIT })
             .align_y(iced::Center),
     )
     .id("strip")
     .style(theme::panel)
-    .padding([UNIT, 2.0 * UNIT])
-    .height(if open { OPEN } else { HEIGHT })
+    .padding(padding)
+    .height(if open { if tight { 2.5 * TIGHT } else { OPEN } } else { low })
     .width(Fill)
     .align_y(iced::Center)
     .into()

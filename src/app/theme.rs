@@ -10,8 +10,9 @@ use iced::{Color, Font, Theme, color};
 
 use crate::plot::Role;
 
-/// The family shipped in `assets/fonts`.
-pub const FAMILY: &str = "IBM Plex Sans";
+/// The family, and its files, to be loaded before the first frame.
+pub use crate::plot::{FAMILY, FONTS};
+
 /// Running text.
 pub const REGULAR: Font = Font::with_name(FAMILY);
 /// Titles of blocks and small headings.
@@ -20,14 +21,6 @@ pub const SEMIBOLD: Font = Font { weight: Weight::Semibold, ..REGULAR };
 pub const BOLD: Font = Font { weight: Weight::Bold, ..REGULAR };
 /// Emphasis.
 pub const ITALIC: Font = Font { style: Slant::Italic, ..REGULAR };
-
-/// The font files, to be loaded before the first frame.
-pub const FONTS: [&[u8]; 4] = [
-    include_bytes!("../../assets/fonts/IBMPlexSans_400Regular.ttf"),
-    include_bytes!("../../assets/fonts/IBMPlexSans_400Regular_Italic.ttf"),
-    include_bytes!("../../assets/fonts/IBMPlexSans_600SemiBold.ttf"),
-    include_bytes!("../../assets/fonts/IBMPlexSans_700Bold.ttf"),
-];
 
 /// The type scale, in pixels at 100 %.
 pub mod size {

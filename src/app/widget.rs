@@ -1,10 +1,13 @@
 //! Pieces that screens and blocks are put together from.
 
+mod delegate;
 pub mod field;
+pub mod focusing;
 pub mod formula;
 pub mod inert;
 pub mod mark;
 pub mod picture;
 pub mod pressable;
+pub mod scrub;
 pub mod stepping;
 pub mod symbol;

@@ -11,7 +11,7 @@ use crate::lesson::{Folder, Lesson, Library, Problem, Shipped, Source, proof};
 /// The name of a lesson's text in its folder.
 const TEXT: &str = "lesson.md";
 
-/// Proofreads lessons: what is wrong, where, and the nearest known name
+/// Proofreads lessons: names, units, links, answers the rules do not give, text too hard to read
 #[derive(Debug, Args)]
 #[command(after_help = "\
 Examples:

@@ -14,6 +14,7 @@ use super::{Stop, did_you_mean, open, write_json};
 use crate::quantity::{AnyId, Entry, catalogue as quantities};
 use crate::rules::{Givens, Value};
 use crate::study::Outcome;
+use crate::study::curve::Numbers;
 use answer::Answer;
 
 /// Finds one quantity from the numbers given
@@ -74,7 +75,7 @@ impl Reckon {
                 if self.json {
                     write_json(out, &answer::invalid_json(entry, why))?;
                 }
-                Err(Stop::Failed(with_problems(why.clone(), &problems)))
+                Err(Stop::Failed(with_problems(why.to_string(), &problems)))
             }
         }
     }
@@ -115,6 +116,11 @@ impl Start {
         }
         start.overrule(&named);
         Ok((start, problems))
+    }
+
+    /// The numbers themselves.
+    pub(super) fn numbers(&self) -> Numbers<'_> {
+        Numbers { givens: &self.givens, spreads: &self.spreads }
     }
 
     /// All that follows from them.

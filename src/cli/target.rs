@@ -90,7 +90,7 @@ impl Target {
 }
 
 /// A number of the quantity, in SI units.
-fn read(entry: &Entry, text: &str) -> Result<f64, Stop> {
+pub(super) fn read(entry: &Entry, text: &str) -> Result<f64, Stop> {
     let text = text.trim();
     let amount = parse(text, entry).map_err(|error| Stop::Usage(format!("\"{text}\": {error}")))?;
     Ok(amount.si)

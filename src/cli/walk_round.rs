@@ -7,7 +7,8 @@ use clap::Args;
 use serde_json::json;
 
 use super::{Stop, open, table, write_json};
-use crate::study::walk_round::{Finding, Verdict, not_known};
+use crate::lesson::{Shipped, Source};
+use crate::study::walk_round::{Finding, Verdict, not_known, shown};
 use crate::study::{Outcome, walk_round};
 
 /// Checks every limit of a build, what gives first on top
@@ -21,7 +22,8 @@ Examples:
 
 The margin is what a limit can take over what is asked of it: below 1 it gives.
 Ends with 1 when a limit fails or has no answer, when an entry of the file cannot be read, and when
-no limit at all can be checked. A limit that is only not known yet does not count as failing.")]
+no limit at all can be checked. A limit that is only not known yet, or does not
+apply to this machine, does not count as failing.")]
 pub(super) struct WalkRound {
     /// The build file.
     build: PathBuf,
@@ -53,7 +55,8 @@ fn ending(findings: &[Finding], unreadable: usize) -> Result<(), Stop> {
     let count = |is: fn(&Finding) -> bool| findings.iter().filter(|finding| is(finding)).count();
     let fail = count(|finding| finding.margin.is_some_and(|margin| margin < 1.0));
     let impossible = count(|finding| matches!(finding.verdict, Verdict::Invalid(_)));
-    let checked = count(|finding| !matches!(finding.verdict, Verdict::NotKnown(_)));
+    let checked =
+        count(|finding| !matches!(finding.verdict, Verdict::NotKnown(_) | Verdict::DoesNotApply));
     let amiss = [
         (fail, "limit fails", "limits fail"),
         (impossible, "limit cannot be found", "limits cannot be found"),
@@ -82,7 +85,9 @@ fn write(
     table::write(out, &rows)?;
     if let Some(first) = findings.iter().find(|finding| finding.margin.is_some()) {
         writeln!(out, "\nFirst move: {}", first.limit.first_move)?;
-        writeln!(out, "Lesson: {}", first.limit.lesson)?;
+        if let Some(lesson) = lesson(first) {
+            writeln!(out, "Lesson: {lesson}")?;
+        }
     }
     if !problems.is_empty() {
         writeln!(out, "\nIn the build file:")?;
@@ -99,17 +104,19 @@ fn write(
 fn row(finding: &Finding) -> [String; 4] {
     let dash = || "-".to_owned();
     [
-        finding.margin.map_or_else(dash, two_places),
+        finding.margin.map_or_else(dash, |margin| shown(finding.limit, margin)),
         finding.range.map_or_else(dash, |(low, high)| {
-            format!("{} to {}", two_places(low), two_places(high))
+            format!("{} to {}", shown(finding.limit, low), shown(finding.limit, high))
         }),
         finding.limit.title.to_owned(),
         finding.sentence.clone(),
     ]
 }
 
-fn two_places(margin: f64) -> String {
-    format!("{margin:.2}")
+/// The lesson that explains the limit, if the program has it.
+fn lesson(finding: &Finding) -> Option<&'static str> {
+    let lesson = finding.limit.lesson;
+    Shipped.lessons().is_ok_and(|ids| ids.iter().any(|id| id == lesson)).then_some(lesson)
 }
 
 fn finding_json(finding: &Finding) -> serde_json::Value {
@@ -119,6 +126,7 @@ fn finding_json(finding: &Finding) -> serde_json::Value {
         Verdict::Holds => "holds",
         Verdict::NotKnown(_) => "not known",
         Verdict::Invalid(_) => "invalid",
+        Verdict::DoesNotApply => "does not apply",
     };
     let missing = match &finding.verdict {
         Verdict::NotKnown(lacks) => {
@@ -136,6 +144,6 @@ fn finding_json(finding: &Finding) -> serde_json::Value {
         "sentence": finding.sentence,
         "missing": missing,
         "first_move": finding.limit.first_move,
-        "lesson": finding.limit.lesson,
+        "lesson": lesson(finding),
     })
 }

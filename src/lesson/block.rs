@@ -4,11 +4,13 @@ mod calculator;
 mod curve;
 mod faded;
 mod guess;
+mod hundred_grams;
 mod ledger;
 mod levers;
 mod measure;
 mod number;
-mod prose;
+pub(super) mod prose;
+mod run;
 mod side_by_side;
 mod sketch;
 mod target;
@@ -17,11 +19,13 @@ pub use calculator::Calculator;
 pub use curve::Curve;
 pub use faded::{Faded, Line, Step};
 pub use guess::{Asked, Choice, Direction, Guess, GuessKind, Slip, SlipValue, Variant};
+pub use hundred_grams::HundredGrams;
 pub use ledger::{Ledger, LedgerSort};
 pub use levers::Levers;
 pub use measure::{FAR_OVER, FAR_UNDER, Measure};
 pub use number::{Reference, Tolerance};
 pub use prose::Deeper;
+pub use run::{Run, RunPace};
 pub use side_by_side::SideBySide;
 pub use sketch::{Sketch, SketchLayer, SketchView};
 pub use target::Target;
@@ -31,65 +35,90 @@ use super::fields::{self, Fields};
 use super::place::{Fault, Origin, Report};
 
 /// How one live block is read.
-struct Grammar {
+pub(super) struct Grammar {
     /// The info string of its fence.
-    name: &'static str,
+    pub(super) name: &'static str,
     /// What it is called in messages.
     what: &'static str,
+    /// Its tables and the fields of each; its own table has no name.
+    pub(super) tables: &'static [(&'static str, &'static [&'static str])],
     /// Reads its body; nothing if it cannot be used, the reasons reported.
     read: fn(&Fields, &mut Report) -> Option<BlockKind>,
 }
 
-const GRAMMARS: &[Grammar] = &[
+/// Every live block of TOML.
+pub(super) const GRAMMARS: &[Grammar] = &[
     Grammar {
         name: "calculator",
         what: "a calculator",
+        tables: &[("", calculator::FIELDS)],
         read: |fields, report| calculator::read(fields, report).map(BlockKind::Calculator),
     },
     Grammar {
         name: "curve",
         what: "a curve",
+        tables: &[("", curve::FIELDS)],
         read: |fields, report| curve::read(fields, report).map(BlockKind::Curve),
     },
     Grammar {
         name: "guess",
         what: "a guess",
+        tables: guess::TABLES,
         read: |fields, report| guess::read(fields, report).map(BlockKind::Guess),
     },
     Grammar {
         name: "sketch",
         what: "a sketch",
+        tables: &[("", sketch::FIELDS)],
         read: |fields, report| sketch::read(fields, report).map(BlockKind::Sketch),
     },
     Grammar {
         name: "ledger",
         what: "a ledger",
+        tables: &[("", ledger::FIELDS)],
         read: |fields, report| ledger::read(fields, report).map(BlockKind::Ledger),
     },
     Grammar {
         name: "faded",
         what: "a faded example",
+        tables: &[("", faded::FIELDS), ("step", faded::STEP)],
         read: |fields, report| faded::read(fields, report).map(BlockKind::Faded),
     },
     Grammar {
         name: "measure",
         what: "a measure",
+        tables: &[("", measure::FIELDS)],
         read: |fields, report| measure::read(fields, report).map(BlockKind::Measure),
     },
     Grammar {
         name: "side-by-side",
         what: "a side by side",
+        tables: &[("", side_by_side::FIELDS)],
         read: |fields, report| side_by_side::read(fields, report).map(BlockKind::SideBySide),
     },
     Grammar {
         name: "target",
         what: "a target",
+        tables: &[("", target::FIELDS)],
         read: |fields, report| target::read(fields, report).map(BlockKind::Target),
     },
     Grammar {
         name: "levers",
         what: "a levers block",
+        tables: &[("", levers::FIELDS)],
         read: |fields, report| levers::read(fields, report).map(BlockKind::Levers),
+    },
+    Grammar {
+        name: "hundred-grams",
+        what: "a hundred-grams block",
+        tables: &[("", hundred_grams::FIELDS)],
+        read: |fields, report| hundred_grams::read(fields, report).map(BlockKind::HundredGrams),
+    },
+    Grammar {
+        name: "run",
+        what: "a run",
+        tables: &[("", run::FIELDS)],
+        read: |fields, report| run::read(fields, report).map(BlockKind::Run),
     },
 ];
 

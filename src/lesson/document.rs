@@ -2,8 +2,10 @@
 //! line of the lesson file where it starts.
 
 use super::block::{
-    self, Calculator, Curve, Deeper, Faded, Guess, Ledger, Levers, Measure, SideBySide, Sketch,
+    self, Calculator, Curve, Deeper, Faded, Guess, HundredGrams, Ledger, Levers, Measure,
+    SideBySide, Sketch,
 };
+use super::claim::Claim;
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -33,6 +35,8 @@ pub struct Lesson {
     pub headings: Vec<Heading>,
     /// What it names outside itself, for checks that need the other files.
     pub mentions: Vec<Mention>,
+    /// What it says of the rules, for checks that run them.
+    pub claims: Vec<Claim>,
     /// Everything that is wrong with it, in the order of the file.
     pub problems: Vec<Problem>,
 }
@@ -63,6 +67,8 @@ pub enum MentionKind {
     Picture,
     /// A heading of its own.
     Heading,
+    /// A quantity: in a link or a live block.
+    Quantity,
 }
 
 /// A heading, for the table of contents.
@@ -167,6 +173,8 @@ pub enum BlockKind {
     Measure(Measure),
     /// A part that is folded until the reader opens it.
     Deeper(Deeper),
+    /// The answers to questions asked before, folded until the reader asks for them.
+    Answers(Vec<Block>),
     /// A note for teachers, hidden in normal reading.
     Teacher(Vec<Block>),
     /// Builds in columns, numbers in rows.
@@ -175,6 +183,10 @@ pub enum BlockKind {
     Target(block::Target),
     /// What one more step of each number does.
     Levers(Levers),
+    /// What 100 g more does to every headline answer.
+    HundredGrams(HundredGrams),
+    /// Something over time.
+    Run(block::Run),
     /// A live block that cannot be read; the rest of the lesson still works.
     Broken {
         /// The info string of its fence.

@@ -82,6 +82,28 @@ impl<'t> Fields<'t> {
         self.table.get(name).map_or(self.at, |value| self.start(value))
     }
 
+    /// The place of an item in the list that a field holds, or of the field's value.
+    pub(super) fn place_of(&self, name: &str, item: &str) -> usize {
+        let list = self.table.get(name).and_then(|value| value.get_ref().as_array());
+        let found =
+            list.and_then(|list| list.iter().find(|one| one.get_ref().as_str() == Some(item)));
+        found.map_or_else(|| self.place(name), |one| self.start(one))
+    }
+
+    /// The names of all fields there are.
+    pub(super) fn names(&self) -> impl Iterator<Item = &str> {
+        self.table.keys().map(|key| -> &str { key.get_ref() })
+    }
+
+    /// The place of a field's name, or of the table if there is no such field.
+    pub(super) fn place_of_name(&self, name: &str) -> usize {
+        let key = self.table.keys().find(|key| -> bool {
+            let key: &str = key.get_ref();
+            key == name
+        });
+        key.map_or(self.at, |key| self.origin.file(key.span().start))
+    }
+
     /// A text; nothing if the field is missing.
     pub(super) fn text(&self, name: &str, report: &mut Report) -> Option<Text> {
         self.table.get(name).and_then(|value| self.as_text(name, value, report))

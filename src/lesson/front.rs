@@ -4,12 +4,28 @@ use super::document::{Lesson, MentionKind};
 use super::fields::{self, Fields};
 use super::known::{self, Wanted};
 use super::place::{Fault, Origin, Report};
+use super::prose::Grades;
 
 const FENCE: &str = "+++";
-const FIELDS: &[&str] = &["id", "title", "order", "minutes", "needs", "goals", "uses"];
 
-/// Reads the front matter into `lesson`; returns where the Markdown starts.
-pub(super) fn read(source: &str, lesson: &mut Lesson, report: &mut Report) -> usize {
+/// The fields of a front matter.
+pub(super) const FIELDS: &[&str] =
+    &["id", "title", "order", "minutes", "needs", "goals", "uses", "grade", "caution-grade"];
+
+/// Reads the front matter into `lesson`; returns where the Markdown starts, and how hard the text
+/// may be.
+pub(super) fn read(source: &str, lesson: &mut Lesson, report: &mut Report) -> (usize, Grades) {
+    let mut grades = Grades::default();
+    let start = read_fields(source, lesson, &mut grades, report);
+    (start, grades)
+}
+
+fn read_fields(
+    source: &str,
+    lesson: &mut Lesson,
+    grades: &mut Grades,
+    report: &mut Report,
+) -> usize {
     let start = if source.starts_with('\u{feff}') { '\u{feff}'.len_utf8() } else { 0 };
     let text = &source[start..];
     let mut lines = text.split_inclusive('\n');
@@ -30,6 +46,7 @@ pub(super) fn read(source: &str, lesson: &mut Lesson, report: &mut Report) -> us
             let toml = &text[first.len()..end];
             fields::read("the front matter", (toml, &origin), start, report, |fields, report| {
                 fill(fields, lesson, report);
+                fill_grades(fields, grades, report);
             });
             return start + end + line.len();
         }
@@ -75,6 +92,19 @@ fn fill(fields: &Fields, lesson: &mut Lesson, report: &mut Report) {
     }
     lesson.goals = fields.texts("goals", report).into_iter().map(|goal| goal.value).collect();
     lesson.uses = known::ids(fields, "uses", Wanted::Any, report);
+}
+
+fn fill_grades(fields: &Fields, grades: &mut Grades, report: &mut Report) {
+    for (name, grade) in [("grade", &mut grades.text), ("caution-grade", &mut grades.cautions)] {
+        match fields.number(name, report) {
+            Some(number) if (1.0..=18.0).contains(&number) => *grade = number,
+            Some(number) => {
+                let fault = Fault::new(format!("grade {number}"), "a grade of 1 to 18");
+                report.add(fields.place(name), fault);
+            }
+            None => {}
+        }
+    }
 }
 
 /// Whether a name can be a lesson's folder on any system and leads nowhere else.

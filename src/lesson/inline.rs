@@ -7,6 +7,7 @@ use pulldown_cmark::{Event, Options, Parser, Tag, TagEnd};
 use super::document::{MentionKind, Span, Style, Target};
 use super::link;
 use super::place::{Fault, Origin, Report};
+use super::prose::Prose;
 use super::words;
 
 /// What a lesson may use beyond CommonMark.
@@ -41,15 +42,18 @@ pub(super) struct Inline {
     strikethrough: usize,
     link: Option<Link>,
     picture: Option<Picture>,
+    prose: Prose,
 }
 
 struct Link {
     to: Target,
+    at: usize,
     title: String,
     spans: Vec<Span>,
 }
 
 struct Picture {
+    at: usize,
     file: String,
     title: String,
     alt: String,
@@ -62,10 +66,11 @@ impl Inline {
     pub(super) fn take(&mut self, event: Event, at: Range<usize>, from: Text, report: &mut Report) {
         if let Some(picture) = &mut self.picture {
             if !picture.take(&event) {
-                self.end_picture();
+                self.end_picture(report);
             }
             return;
         }
+        self.read_aloud(&event, from.origin.file(at.start));
         match event {
             Event::Text(text) => self.text(&text, false),
             Event::Code(text) => self.text(&text, true),
@@ -79,9 +84,34 @@ impl Inline {
             Event::SoftBreak => self.text(" ", false),
             Event::HardBreak => self.push(Span::Break),
             Event::Start(tag) => self.start(tag, at, from, report),
-            Event::End(tag) => self.end(tag),
+            Event::End(tag) => self.end(tag, report),
             Event::Rule | Event::TaskListMarker(_) => {}
         }
+    }
+
+    /// Takes down what is read as words.
+    fn read_aloud(&mut self, event: &Event, at: usize) {
+        match event {
+            Event::Text(text) => self.prose.push(at, text),
+            Event::SoftBreak | Event::HardBreak => self.prose.push(at, " "),
+            Event::Code(_) | Event::InlineMath(_) | Event::DisplayMath(_) => {
+                self.prose.pass_over(at);
+            }
+            _ => {}
+        }
+    }
+
+    /// What is read as words; notes marks in it that lead to no footnote.
+    pub(super) fn take_prose(&mut self, report: &mut Report) -> Prose {
+        let prose = std::mem::take(&mut self.prose);
+        for (at, name) in prose.loose_marks() {
+            let fault = Fault::new(
+                format!("no footnote \"{name}\" stands here"),
+                format!("a paragraph that starts with [^{name}]: in the lesson's own text"),
+            );
+            report.add(at, fault);
+        }
+        prose
     }
 
     /// The text, cut where a picture or a formula stands on its own.
@@ -110,18 +140,22 @@ impl Inline {
             Tag::Emphasis => self.emphasis += 1,
             Tag::Strikethrough => self.strikethrough += 1,
             Tag::Link { dest_url, title, .. } => {
-                let place = place_of(&dest_url, at, from);
+                let place = place_of(&dest_url, at.clone(), from);
                 let to = link::target(&dest_url).unwrap_or_else(|fault| {
                     report.add(place, fault);
                     Target::Unknown(dest_url.to_string())
                 });
                 match &to {
+                    Target::Live { id, .. } | Target::Quantity(id) => {
+                        report.mention(place, MentionKind::Quantity, id.name());
+                    }
                     Target::Lesson(id) => report.mention(place, MentionKind::Lesson, id),
                     Target::Heading(anchor) => report.mention(place, MentionKind::Heading, anchor),
                     _ => {}
                 }
                 self.end_link();
-                self.link = Some(Link { to, title: title.to_string(), spans: Vec::new() });
+                self.link =
+                    Some(Link { to, at: place, title: title.to_string(), spans: Vec::new() });
             }
             Tag::Image { dest_url, title, .. } => {
                 let place = place_of(&dest_url, at.clone(), from);
@@ -129,14 +163,8 @@ impl Inline {
                     Ok(()) => report.mention(place, MentionKind::Picture, &dest_url),
                     Err(fault) => report.add(place, fault),
                 }
-                if from.text.get(at.clone()).is_some_and(|t| t.starts_with("![](")) {
-                    let fault = Fault::new(
-                        "the picture has no words for a reader who cannot see it",
-                        "what it shows, between the square brackets",
-                    );
-                    report.add(from.origin.file(at.start), fault);
-                }
                 self.picture = Some(Picture {
+                    at: from.origin.file(at.start),
                     file: dest_url.to_string(),
                     title: title.to_string(),
                     alt: String::new(),
@@ -147,18 +175,25 @@ impl Inline {
         }
     }
 
-    fn end(&mut self, tag: TagEnd) {
+    fn end(&mut self, tag: TagEnd, report: &mut Report) {
         match tag {
             TagEnd::Strong => self.strong = self.strong.saturating_sub(1),
             TagEnd::Emphasis => self.emphasis = self.emphasis.saturating_sub(1),
             TagEnd::Strikethrough => self.strikethrough = self.strikethrough.saturating_sub(1),
-            TagEnd::Link => self.end_link(),
+            TagEnd::Link => {
+                if let Some(link) = &self.link
+                    && let Some(says) = link::words_of(&link.to, &words::of_spans(&link.spans))
+                {
+                    report.claim(link.at, says);
+                }
+                self.end_link();
+            }
             _ => {}
         }
     }
 
     fn end_link(&mut self) {
-        if let Some(Link { to, title, mut spans }) = self.link.take() {
+        if let Some(Link { to, title, mut spans, .. }) = self.link.take() {
             if !title.is_empty() {
                 merge(&mut spans, plain(format!(" ({title})")));
             }
@@ -166,8 +201,15 @@ impl Inline {
         }
     }
 
-    fn end_picture(&mut self) {
-        let Some(Picture { file, title, mut alt, .. }) = self.picture.take() else { return };
+    fn end_picture(&mut self, report: &mut Report) {
+        let Some(Picture { at, file, title, mut alt, .. }) = self.picture.take() else { return };
+        if alt.trim().is_empty() {
+            let fault = Fault::new(
+                "the picture has no words for a reader who cannot see it",
+                "what it shows, between the square brackets",
+            );
+            report.add(at, fault);
+        }
         if !title.is_empty() {
             alt = format!("{alt} ({title})");
         }
@@ -250,6 +292,8 @@ pub(super) fn read(text: &str, origin: &Origin, report: &mut Report) -> Vec<Span
         }
         inline.take(event, at, Text { text, origin }, report);
     }
+    let prose = inline.take_prose(report);
+    report.prose(prose, false);
     let spans = inline.into_spans();
     if spans.is_empty() && !text.trim().is_empty() {
         return vec![plain(text.to_owned())];

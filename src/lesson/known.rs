@@ -1,8 +1,10 @@
 //! Names and numbers in a lesson held against the catalogue of quantities.
 
+use super::document::MentionKind;
 use super::fields::{Fields, Text};
 use super::place::{Fault, Report};
 use crate::quantity::{self, AnyId, Entry, Role, catalogue};
+use crate::rules;
 
 /// What a quantity must be to stand in a place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,14 +43,26 @@ pub(super) fn quantity(
     report: &mut Report,
 ) -> Option<&'static Entry> {
     let text = fields.required(name, report)?;
-    noted(entry(&text.value, wanted), text.at, report)
+    named(&text.value, wanted, text.at, report)
+}
+
+/// The quantity named at `at`.
+pub(super) fn named(
+    name: &str,
+    wanted: Wanted,
+    at: usize,
+    report: &mut Report,
+) -> Option<&'static Entry> {
+    let entry = noted(entry(name, wanted), at, report)?;
+    report.mention(at, MentionKind::Quantity, entry.id.name());
+    Some(entry)
 }
 
 /// The quantities a field lists, each once.
 pub(super) fn ids(fields: &Fields, name: &str, wanted: Wanted, report: &mut Report) -> Vec<AnyId> {
     let mut ids = Vec::new();
     for text in fields.texts(name, report) {
-        let Some(entry) = noted(entry(&text.value, wanted), text.at, report) else { continue };
+        let Some(entry) = named(&text.value, wanted, text.at, report) else { continue };
         if ids.contains(&entry.id) {
             let fault = Fault::new(format!("\"{}\" stands twice in {name}", entry.id), "each once");
             report.add(text.at, fault);
@@ -57,6 +71,26 @@ pub(super) fn ids(fields: &Fields, name: &str, wanted: Wanted, report: &mut Repo
         }
     }
     ids
+}
+
+/// Reports every one of these numbers that bears on none of the answers: moving it, or showing it
+/// beside them, says nothing.
+pub(super) fn must_bear(
+    (name, inputs): (&str, &[AnyId]),
+    answers: &[AnyId],
+    fields: &Fields,
+    report: &mut Report,
+) {
+    for id in
+        inputs.iter().filter(|id| !answers.iter().any(|answer| rules::bears_on(**id, *answer)))
+    {
+        let names: Vec<_> = answers.iter().map(|answer| answer.name()).collect();
+        let fault = Fault::new(
+            format!("\"{id}\" in {name} bears on nothing that is found here"),
+            format!("a number that {} depends on", names.join(" or ")),
+        );
+        report.flaw(fields.place_of(name, id.name()), fault);
+    }
 }
 
 /// A number of the quantity, in SI units.

@@ -6,9 +6,11 @@ mod source;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::document::{Lesson, MentionKind};
+use super::appears::{self, Appearance};
+use super::document::{Block, Lesson, MentionKind};
 use super::problem::Problem;
 use super::{parse, proof};
+use crate::quantity::AnyId;
 pub use shipped::Shipped;
 pub use source::{Folder, Memory, Source};
 
@@ -20,6 +22,8 @@ pub struct Library {
     /// What could not be read at all.
     pub problems: Vec<Problem>,
     pictures: BTreeMap<(String, String), Arc<[u8]>>,
+    appearances: BTreeMap<&'static str, Vec<Appearance>>,
+    teachers: BTreeMap<String, Vec<Block>>,
 }
 
 impl Library {
@@ -46,12 +50,19 @@ impl Library {
         for (folder, lesson) in &mut read {
             // The folder is what links go by, also when the front matter is broken.
             lesson.id.clone_from(folder);
+            library.take_teacher(source, lesson);
             library.take_pictures(source, lesson);
         }
         proof::hold_together(&mut read);
         library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
         library.lessons.sort_by(|a, b| (a.order, &a.title).cmp(&(b.order, &b.title)));
+        library.appearances = appears::index(&library.lessons);
         library
+    }
+
+    /// The parts of lessons in which a quantity appears, in the order of the lessons.
+    pub fn appearances(&self, id: AnyId) -> &[Appearance] {
+        self.appearances.get(id.name()).map_or(&[], Vec::as_slice)
     }
 
     /// The lesson of that id.
@@ -62,6 +73,28 @@ impl Library {
     /// A picture that a lesson shows, as the bytes of its file.
     pub fn picture(&self, id: &str, file: &str) -> Option<Arc<[u8]>> {
         self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()
+    }
+
+    /// The teacher's page of a lesson, if it has one.
+    pub fn teacher(&self, id: &str) -> Option<&[Block]> {
+        self.teachers.get(id).map(Vec::as_slice)
+    }
+
+    /// What is wrong with a teacher's page is wrong with its lesson.
+    fn take_teacher(&mut self, source: &dyn Source, lesson: &mut Lesson) {
+        let file = lesson.file.replace(source::TEXT, source::TEACHER);
+        match source.teacher(&lesson.id) {
+            Ok(None) => {}
+            Ok(Some(text)) => {
+                let page = super::page(&text, &file);
+                lesson.problems.extend(page.problems);
+                self.teachers.insert(lesson.id.clone(), page.blocks);
+            }
+            Err(error) => {
+                let words = format!("the teacher's page cannot be read: {error}");
+                lesson.problems.push(unreadable(&file, words, "a text file in UTF-8"));
+            }
+        }
     }
 
     fn take_pictures(&mut self, source: &dyn Source, lesson: &mut Lesson) {

@@ -1,19 +1,22 @@
 //! From the events of the Markdown parser to blocks.
 
+mod code;
 mod definition;
+mod footnote;
 mod table;
 
 use std::ops::Range;
 
-use pulldown_cmark::{BlockQuoteKind, CodeBlockKind, Event, Parser, Tag, TagEnd};
+use pulldown_cmark::{BlockQuoteKind, Event, Parser, Tag, TagEnd};
 
 use super::anchor::Anchors;
-use super::block;
 use super::document::{AlertKind, Block, BlockKind, Heading};
 use super::inline::{self, Inline, OPTIONS, Part, Text};
 use super::place::{Fault, Origin, Report};
 use super::words;
+use code::{Code, CodeKind};
 use definition::Definitions;
+use footnote::Footnotes;
 use table::Table;
 
 /// Quotes and lists nested deeper than this lose their frames, never their words.
@@ -55,6 +58,7 @@ fn read_all(
         table: None,
         anchors: Anchors::default(),
         guesses: Anchors::default(),
+        footnotes: Footnotes::default(),
         headings: Vec::new(),
     };
     for (event, at) in parser {
@@ -62,6 +66,7 @@ fn read_all(
     }
     reader.end_leaf();
     reader.gap(text.len());
+    reader.footnotes.check(reader.report);
     (reader.root.blocks, reader.headings)
 }
 
@@ -71,6 +76,13 @@ enum Container {
     List { start: Option<u64>, items: Vec<Vec<Block>> },
     Item,
     Footnote(String),
+}
+
+impl Container {
+    /// Whether it is a caution or a warning.
+    fn is_urgent(&self) -> bool {
+        matches!(self, Self::Quote(Some(AlertKind::Caution | AlertKind::Warning)))
+    }
 }
 
 struct Frame {
@@ -93,20 +105,6 @@ struct Leaf {
     inline: Inline,
 }
 
-struct Code {
-    line: usize,
-    at: usize,
-    kind: CodeKind,
-    text: String,
-    origin: Origin,
-}
-
-enum CodeKind {
-    Plain(String),
-    Live(String),
-    Html,
-}
-
 struct Reader<'r, 'a, 's> {
     from: Text<'a>,
     /// The lesson's id; nothing inside a live block.
@@ -122,6 +120,7 @@ struct Reader<'r, 'a, 's> {
     table: Option<Table>,
     anchors: Anchors,
     guesses: Anchors,
+    footnotes: Footnotes,
     headings: Vec<Heading>,
 }
 
@@ -182,6 +181,7 @@ impl Reader<'_, '_, '_> {
             Tag::Item => self.open(Container::Item, at),
             Tag::FootnoteDefinition(name) => {
                 let label = self.from.text.get(at.clone()).and_then(|t| t.find("]:")).unwrap_or(0);
+                self.footnotes.stands(&name, self.from.origin.file(at.start));
                 self.open(Container::Footnote(name.to_string()), at.start + label + 2..at.end);
             }
             _ => {}
@@ -207,6 +207,9 @@ impl Reader<'_, '_, '_> {
     }
 
     fn inline(&mut self, event: Event, at: Range<usize>) {
+        if let Event::FootnoteReference(name) = &event {
+            self.footnotes.mark(name);
+        }
         if let Some(cell) = self.table.as_mut().and_then(Table::cell) {
             cell.take(event, at, self.from, self.report);
             return;
@@ -230,8 +233,11 @@ impl Reader<'_, '_, '_> {
     }
 
     fn end_leaf(&mut self) {
-        let Some(Leaf { line, heading, inline }) = self.leaf.take() else { return };
+        let Some(Leaf { line, heading, mut inline }) = self.leaf.take() else { return };
+        let prose = inline.take_prose(self.report);
         let Some(level) = heading else {
+            let urgent = self.frames.iter().any(|frame| frame.container.is_urgent());
+            self.report.prose(prose, urgent);
             for part in inline.into_parts() {
                 let kind = match part {
                     Part::Spans(spans) => BlockKind::Paragraph(spans),
@@ -247,54 +253,6 @@ impl Reader<'_, '_, '_> {
         let anchor = self.anchors.name(&title);
         self.headings.push(Heading { level, anchor: anchor.clone(), title, line });
         self.top().blocks.push(Block { line, kind: BlockKind::Heading { level, anchor, spans } });
-    }
-
-    fn start_code(&mut self, kind: CodeBlockKind, at: Range<usize>) {
-        let kind = match kind {
-            CodeBlockKind::Fenced(info) if block::is_meant(&info) => {
-                if self.lesson.is_some() {
-                    CodeKind::Live(info.to_string())
-                } else {
-                    let fault = Fault::new("a live block inside another", "each on its own");
-                    self.report.add(self.from.origin.file(at.start), fault);
-                    CodeKind::Plain(info.to_string())
-                }
-            }
-            CodeBlockKind::Fenced(info) => CodeKind::Plain(info.to_string()),
-            CodeBlockKind::Indented => CodeKind::Plain(String::new()),
-        };
-        self.open_code(kind, at);
-    }
-
-    fn open_code(&mut self, kind: CodeKind, at: Range<usize>) {
-        let origin = Origin::default();
-        let line = self.line(at.start);
-        self.code = Some(Code { line, at: at.start, kind, text: String::new(), origin });
-    }
-
-    fn code(&mut self, text: &str, at: Range<usize>) {
-        if let Some(code) = &mut self.code {
-            code.origin.push(code.text.len(), self.from.origin.file(at.start));
-            code.text.push_str(text);
-        }
-    }
-
-    fn end_code(&mut self) {
-        let Some(Code { line, at, kind, text, origin }) = self.code.take() else { return };
-        let kind = match kind {
-            CodeKind::Plain(language) => BlockKind::Code { language, text },
-            CodeKind::Html => BlockKind::Code { language: "html".to_owned(), text },
-            CodeKind::Live(name) => {
-                let at = self.from.origin.file(at);
-                let mut kind = block::read(&name, text, &origin, at, self.report);
-                if let BlockKind::Guess(guess) = &mut kind {
-                    let name = self.guesses.name(&words::of_spans(&guess.question));
-                    guess.key = format!("{}/{name}", self.lesson.unwrap_or_default());
-                }
-                kind
-            }
-        };
-        self.top().blocks.push(Block { line, kind });
     }
 
     fn end_row(&mut self, at: &Range<usize>) {

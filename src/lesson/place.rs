@@ -3,8 +3,10 @@
 use std::cell::Cell;
 use std::ops::Range;
 
+use super::claim::{Claim, Says};
 use super::document::{Mention, MentionKind};
 use super::problem::Problem;
+use super::prose::Prose;
 use crate::quantity::catalogue::nearest_of;
 
 /// The lines of a file.
@@ -42,12 +44,24 @@ pub(super) struct Report<'a> {
     file: &'a str,
     lines: Lines<'a>,
     problems: Vec<Problem>,
+    flaws: Vec<Problem>,
     mentions: Vec<Mention>,
+    claims: Vec<Claim>,
+    /// Running text, and whether it stands in a caution or a warning.
+    prose: Vec<(bool, Prose)>,
 }
 
 impl<'a> Report<'a> {
     pub(super) fn new(file: &'a str, source: &'a str) -> Self {
-        Self { file, lines: Lines::new(source), problems: Vec::new(), mentions: Vec::new() }
+        Self {
+            file,
+            lines: Lines::new(source),
+            problems: Vec::new(),
+            flaws: Vec::new(),
+            mentions: Vec::new(),
+            claims: Vec::new(),
+            prose: Vec::new(),
+        }
     }
 
     /// The line of an offset, from 1.
@@ -64,7 +78,31 @@ impl<'a> Report<'a> {
     /// Notes something wrong at an offset of the file.
     pub(super) fn add(&mut self, offset: usize, fault: Fault) {
         let (line, column) = self.place(offset);
-        self.push(line, column, fault);
+        let problem = self.problem(line, column, fault);
+        self.problems.push(problem);
+    }
+
+    /// Notes a flaw at an offset of the file: something that is wrong, but that a block works with.
+    pub(super) fn flaw(&mut self, offset: usize, fault: Fault) {
+        let (line, column) = self.place(offset);
+        let problem = self.problem(line, column, fault);
+        self.flaws.push(problem);
+    }
+
+    /// Notes what the lesson says of the rules at an offset of the file.
+    pub(super) fn claim(&mut self, offset: usize, says: Says) {
+        let (line, column) = self.place(offset);
+        self.claims.push(Claim { line, column, says });
+    }
+
+    /// Takes down running text; `urgent` if it stands in a caution or a warning.
+    pub(super) fn prose(&mut self, prose: Prose, urgent: bool) {
+        self.prose.push((urgent, prose));
+    }
+
+    /// The running text taken down, and whether it stands in a caution or a warning.
+    pub(super) fn take_prose(&mut self) -> Vec<(bool, Prose)> {
+        std::mem::take(&mut self.prose)
     }
 
     /// Notes that something outside is named at an offset of the file.
@@ -83,21 +121,22 @@ impl<'a> Report<'a> {
                     "a heading in small letters with hyphens",
                 );
                 let nearest = nearest_of(&link.name, known.iter().copied());
-                self.push(link.line, link.column, fault.nearest(nearest));
+                let problem = self.problem(link.line, link.column, fault.nearest(nearest));
+                self.problems.push(problem);
             }
         }
         self.mentions = links;
     }
 
-    fn push(&mut self, line: usize, column: usize, fault: Fault) {
-        self.problems.push(Problem {
+    fn problem(&self, line: usize, column: usize, fault: Fault) -> Problem {
+        Problem {
             file: self.file.to_owned(),
             line,
             column,
             message: fault.message,
             expected: fault.expected,
             nearest: fault.nearest,
-        });
+        }
     }
 
     /// How many things are wrong so far.
@@ -110,10 +149,12 @@ impl<'a> Report<'a> {
         self.problems.get(count..).unwrap_or_default()
     }
 
-    /// Everything named outside and everything wrong, in the order of the file.
-    pub(super) fn finish(mut self) -> (Vec<Mention>, Vec<Problem>) {
+    /// Everything named outside, everything said of the rules and everything wrong, in the order of
+    /// the file.
+    pub(super) fn finish(mut self) -> (Vec<Mention>, Vec<Claim>, Vec<Problem>) {
+        self.problems.append(&mut self.flaws);
         self.problems.sort_by_key(|problem| (problem.line, problem.column));
-        (self.mentions, self.problems)
+        (self.mentions, self.claims, self.problems)
     }
 
     fn on_character(&self, offset: usize) -> usize {

@@ -1,5 +1,7 @@
 //! Proofreading: everything wrong in a set of lessons.
 
+mod claims;
+
 use std::collections::BTreeMap;
 
 use super::document::{Lesson, Mention, MentionKind};
@@ -11,6 +13,7 @@ use crate::quantity::catalogue::nearest_of;
 pub fn check(library: &Library) -> Vec<Problem> {
     let lessons = library.lessons.iter().flat_map(|lesson| &lesson.problems);
     let mut problems: Vec<_> = library.problems.iter().chain(lessons).cloned().collect();
+    problems.extend(library.lessons.iter().flat_map(claims::problems));
     problems.sort_by(|a, b| (&a.file, a.line, a.column).cmp(&(&b.file, b.line, b.column)));
     problems
 }

@@ -25,6 +25,7 @@ fn collect<'a>(blocks: &'a [Block], found: &mut Vec<&'a Block>) {
             BlockKind::Quote(inner)
             | BlockKind::Alert { blocks: inner, .. }
             | BlockKind::Footnote { blocks: inner, .. }
+            | BlockKind::Answers(inner)
             | BlockKind::Teacher(inner) => collect(inner, found),
             BlockKind::Deeper(deeper) => collect(&deeper.blocks, found),
             BlockKind::Measure(measure) => collect(&measure.how, found),

@@ -82,6 +82,8 @@ fn of_block(kind: &BlockKind, text: &mut String) {
         BlockKind::SideBySide(table) => add(text, table.title.as_deref().unwrap_or("")),
         BlockKind::Target(target) => add(text, target.title.as_deref().unwrap_or("")),
         BlockKind::Levers(levers) => add(text, levers.title.as_deref().unwrap_or("")),
+        BlockKind::HundredGrams(grams) => add(text, grams.title.as_deref().unwrap_or("")),
+        BlockKind::Run(run) => add(text, run.title.as_deref().unwrap_or("")),
         BlockKind::Guess(guess) => {
             for attempt in 0..=guess.variants.len() {
                 let asked = guess.asked(attempt);
@@ -105,6 +107,7 @@ fn of_block(kind: &BlockKind, text: &mut String) {
             add(text, &of_spans(&deeper.title));
             of_blocks(&deeper.blocks, text);
         }
+        BlockKind::Answers(blocks) => of_blocks(blocks, text),
         BlockKind::Teacher(_) => {}
         BlockKind::Broken { name, source, .. } => {
             add(text, name);

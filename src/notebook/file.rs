@@ -2,10 +2,13 @@
 //! read, or was changed by another program, is kept as a copy beside it.
 
 use std::fs;
-use std::io::{self, ErrorKind, Write};
+use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
 
+use directories::ProjectDirs;
+
 use super::Notebook;
+use crate::aside::put;
 
 /// The largest file taken for a notebook, in bytes.
 const LARGEST: u64 = 16 * 1024 * 1024;
@@ -30,6 +33,11 @@ pub struct Loaded {
     pub store: Option<Store>,
     /// What the reader is to be told, if something was wrong.
     pub told: Option<String>,
+}
+
+/// Where the notebook of this user is, if the system has a folder for it.
+pub fn usual() -> Option<PathBuf> {
+    ProjectDirs::from("", "", "heftwise").map(|dirs| dirs.data_dir().join("notebook.toml"))
 }
 
 /// Opens the notebook of a file. Never fails: what is wrong is told, and nothing is lost.
@@ -128,31 +136,6 @@ fn read(path: &Path) -> io::Result<Vec<u8>> {
         return Err(io::Error::new(ErrorKind::FileTooLarge, "it is larger than 16 MiB"));
     }
     fs::read(path)
-}
-
-fn put(path: &Path, bytes: &[u8]) -> io::Result<()> {
-    // A link stays a link: what it leads to is replaced.
-    let path = fs::canonicalize(path).unwrap_or_else(|_| path.to_owned());
-    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty());
-    let mut aside = aside_in(folder.unwrap_or(Path::new(".")))?;
-    aside.write_all(bytes)?;
-    aside.as_file().sync_all()?;
-    aside.persist(path).map_err(|error| error.error)?;
-    Ok(())
-}
-
-/// A file of its own to write to, allowed to whom a new file would be.
-fn aside_in(folder: &Path) -> io::Result<tempfile::NamedTempFile> {
-    let mut builder = tempfile::Builder::new();
-    builder.prefix(".heftwise-").suffix(".part");
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt;
-        builder.permissions(fs::Permissions::from_mode(0o666));
-        builder.tempfile_in(folder)
-    }
-    #[cfg(not(unix))]
-    builder.tempfile_in(folder)
 }
 
 /// A copy beside the file: `notebook.kept-1.toml`; one that is there already is enough.

@@ -3,3 +3,4 @@
 pub mod engine;
 pub mod gear;
 pub mod motor;
+pub mod supplied;

@@ -7,7 +7,7 @@ mod support;
 pub use collision::{
     closing_speed, common_speed, energy_lost, exchanged_impulse, speed_held_back, speed_pushed_on,
 };
-pub use pulse::{PulseShape, equivalent_drop, peak_from_mean, pulse_speed, velocity_change};
+pub use pulse::{Moment, PulseShape, SpringStop, pulse_speed};
 pub use support::{
     bumper_travel, drop_factor, dropped_peak, loose_mount_load, mount_load, spring_for_limit,
     spring_travel, support_sag, times_force, times_length,
@@ -29,6 +29,15 @@ use super::Impossible;
 /// Source: OpenStax, University Physics Volume 1, section 3.5 Free Fall.
 pub fn drop_speed(height: Length, gravity: Acceleration) -> Velocity {
     (gravity * height * 2.0).sqrt()
+}
+
+/// Speed at touch after driving off a ledge, `v = √(v_d² + 2 g h)`.
+///
+/// Level speed at the edge in metres per second, height in metres, zero or more; air left out. The
+/// machine comes down at a slant: `√(2 g h)` of it is straight down.
+/// Source: conservation of energy, OpenStax, College Physics 2e, section 7.3.
+pub fn ledge_speed(at_the_edge: Velocity, height: Length, gravity: Acceleration) -> Velocity {
+    (at_the_edge * at_the_edge + gravity * height * 2.0).sqrt()
 }
 
 /// Height of the free fall that reaches a speed, `h = v² / (2 g)`.
@@ -91,12 +100,11 @@ pub fn rebound_speed(restitution: Ratio, speed: Velocity) -> Velocity {
     speed * restitution
 }
 
-/// Speed at which it leaves after an impulse against its motion, `v' = J / m − v`.
+/// Part of the energy that a bounce gives back, `ε²`.
 ///
-/// Negative when the impulse was too small to stop it.
-/// Source: OpenStax, University Physics Volume 1, section 9.2 Impulse and Collisions.
-pub fn rebound_speed_from_impulse(mass: Mass, speed: Velocity, impulse: Momentum) -> Velocity {
-    impulse / mass - speed
+/// Restitution 0 to 1. Source: [`kinetic_energy`] at both speeds; the rebound height over the drop.
+pub fn energy_kept(restitution: Ratio) -> Ratio {
+    restitution * restitution
 }
 
 /// Coefficient of restitution from a drop and its rebound, `ε = √(h' / h)`.
@@ -123,7 +131,7 @@ pub fn in_standard_gravity(acceleration: Acceleration) -> Ratio {
 
 /// Peak deceleration in multiples of standard gravity, `G_peak = k_p G`.
 ///
-/// `k_p ≥ 1` from the shape of the pulse, see [`PulseShape::peak_over_mean`].
+/// `k_p ≥ 1` from the shape of the pulse, see [`pulse_speed`].
 pub fn peak_in_standard_gravity(pulse_factor: Ratio, mean: Ratio) -> Ratio {
     pulse_factor * mean
 }
@@ -154,7 +162,7 @@ pub fn mean_force(stopping: Force, weight_share: Force) -> Force {
 /// Peak force on the machine over the stop, `F_peak = k_p F_a + F_W`.
 ///
 /// Only the force that takes the speed away follows the pulse; the weight's share is steady.
-/// Source: pulse shapes of IEC 60068-2-27 (from memory), see [`PulseShape::peak_over_mean`].
+/// Source: pulse shapes of IEC 60068-2-27 (from memory), see [`pulse_speed`].
 pub fn peak_force(pulse_factor: Ratio, stopping: Force, weight_share: Force) -> Force {
     pulse_factor * stopping + weight_share
 }

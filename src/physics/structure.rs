@@ -5,6 +5,7 @@ mod bolt;
 mod material;
 mod rod;
 mod section;
+mod twist;
 
 pub use beam::{
     bend_radius, bending_moment, bending_stress, deflection, end_slope, largest_moment,
@@ -17,10 +18,11 @@ pub use bolt::{
 pub use material::{modulus_index, strength_index};
 pub use rod::{stiffness, strain, stress, stretch};
 pub use section::{
-    Piece, box_tube_area, box_tube_second_moment, circle_area, circle_second_moment, flanged_area,
-    flanged_second_moment, rectangle_area, rectangle_second_moment, round_tube_area,
-    round_tube_second_moment, section_modulus, shift, together,
+    box_tube_area, box_tube_second_moment, circle_area, circle_second_moment, flanged_area,
+    flanged_second_moment, pair_second_moment, plated, rectangle_area, rectangle_second_moment,
+    round_tube_area, round_tube_second_moment, section_modulus,
 };
+pub use twist::{polar_modulus, twist_stress};
 
 use uom::si::f64::{Pressure, Ratio};
 

@@ -10,12 +10,10 @@ pub use curve::{
     turn_radius_from_tracks, turning_rate,
 };
 pub use inertia::{
-    box_inertia, moved_inertia, pendulum_inertia, point_inertia, radius_of_gyration, ring_inertia,
-    rod_inertia, solid_inertia, sphere_inertia, torsion_inertia,
+    box_inertia, pendulum_inertia, radius_of_gyration, spinning_inertia, torsion_inertia,
 };
 pub use spin::{
-    momentum, precession, rim_acceleration, rim_speed, shared_rate, spin_energy, tilting_torque,
-    turns_rate,
+    rim_acceleration, rim_speed, rim_stress, shared_rate, spin_energy, tilting_torque, turns_rate,
 };
 pub use swing::{
     angular_acceleration, moment_for_swing, rate_after, skid_moment, skid_thrust,

@@ -4,7 +4,9 @@ mod range;
 mod scale;
 mod spiral;
 
-pub use range::{energy_per_distance, range, trip_time, usable_energy};
+pub use range::{
+    energy_per_distance, leg_energy, range, return_resistance, trip_time, trips, usable_energy,
+};
 pub use scale::{
     mass_exponent, mass_ratio, over, root, same, scaled_area, scaled_mass, slope_power,
     slope_torque, square,

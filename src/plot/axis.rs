@@ -54,6 +54,11 @@ impl Axis {
         }
     }
 
+    /// A value in figures that keep their places while it moves along the axis.
+    pub fn figure(&self, value: f64) -> String {
+        tick_text(value, places((self.to - self.from) / 100.0))
+    }
+
     /// The value so far along the axis.
     pub fn value(&self, part: f64) -> f64 {
         if self.log {

@@ -4,6 +4,8 @@
 //! `k` times larger, and whoever owns the surface scales it back.
 
 pub(super) mod dashes;
+mod family;
+mod outside;
 
 use plotters::coord::Shift;
 use plotters::prelude::{
@@ -35,6 +37,10 @@ pub struct PlotStyle {
     pub band: Rgb,
     /// Limits.
     pub limit: Rgb,
+    /// The range about the reader's own line.
+    pub range: Rgb,
+    /// The lines of a family.
+    pub relative: Rgb,
     /// The builds, by [`Role`].
     pub builds: [Rgb; 3],
     /// Height of the text, in pixels of the layout.
@@ -54,6 +60,8 @@ impl PlotStyle {
         grid: (221, 221, 221),
         band: (240, 240, 240),
         limit: (85, 85, 85),
+        range: (217, 233, 243),
+        relative: (70, 70, 70),
         // Okabe and Ito's blue, vermilion and bluish green.
         builds: [(0, 114, 178), (213, 94, 0), (0, 158, 115)],
         text_size: 14.0,
@@ -84,12 +92,16 @@ pub fn draw<DB: DrawingBackend>(
 ) -> Result<(), DrawError<DB>> {
     let pen = Pen { area, spec, layout, style };
     pen.ground()?;
+    for run in &spec.range {
+        pen.range(run)?;
+    }
     pen.grid()?;
     for limit in &spec.limits {
         for run in &limit.runs {
             pen.line(run, style.limit, 1, &[10.0, 3.0, 2.0, 3.0])?;
         }
     }
+    pen.relatives()?;
     for line in spec.lines.iter().rev() {
         let pattern: &[f32] = match line.role.stroke() {
             Stroke::Solid => &[],
@@ -99,6 +111,9 @@ pub fn draw<DB: DrawingBackend>(
         for run in &line.runs {
             pen.line(run, style.of(line.role), 2, pattern)?;
         }
+    }
+    for edge in &spec.edges {
+        pen.edge(edge)?;
     }
     for dot in spec.dots.iter().rev() {
         pen.dot((dot.x, dot.y), dot.role)?;
@@ -204,20 +219,19 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
         let at = self.layout.to_screen(self.spec, at);
         let radius = 0.36 * self.style.text_size;
         if let Some(rim) = self.style.background {
-            self.shape(at, radius + 1.5, role, rim)?;
+            self.mark(at, radius + 1.5, role.shape(), rim)?;
         }
-        self.shape(at, radius, role, self.style.of(role))
+        self.mark(at, radius, role.shape(), self.style.of(role))
     }
 
-    fn shape(
+    fn mark(
         &self,
         (x, y): (f32, f32),
-        radius: f32,
-        role: Role,
+        r: f32,
+        shape: Shape,
         colour: Rgb,
     ) -> Result<(), DrawError<DB>> {
-        let r = radius;
-        match role.shape() {
+        match shape {
             Shape::Round => {
                 let radius = (r * self.style.k as f32).round() as i32;
                 self.area.draw(&Circle::new(self.px((x, y)), radius, self.fill(colour)))
@@ -227,12 +241,22 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
                 self.rectangle((x - half, y - half), (x + half, y + half), colour)
             }
             Shape::Triangle => {
-                let corners =
-                    [(x, y - 1.2 * r), (x + 1.1 * r, y + 0.8 * r), (x - 1.1 * r, y + 0.8 * r)];
-                let corners: Points = corners.iter().map(|p| self.px(*p)).collect();
-                self.area.draw(&Polygon::new(corners, self.fill(colour)))
+                self.polygon((x, y), r, &[(0.0, -1.2), (1.1, 0.8), (-1.1, 0.8)], colour)
             }
         }
+    }
+
+    /// Corners about a point, right and down, in parts of a radius.
+    fn polygon(
+        &self,
+        (x, y): (f32, f32),
+        r: f32,
+        corners: &[(f32, f32)],
+        colour: Rgb,
+    ) -> Result<(), DrawError<DB>> {
+        let corner = |(right, down): &(f32, f32)| self.px((x + right * r, y + down * r));
+        let corners: Points = corners.iter().map(corner).collect();
+        self.area.draw(&Polygon::new(corners, self.fill(colour)))
     }
 }
 

@@ -1,5 +1,7 @@
 //! Every word of a plot and its place: nothing overlaps, nothing leaves the surface.
 
+pub(super) mod family;
+
 use super::layout::{Layout, Rect};
 use super::spec::{PlotSpec, Role};
 
@@ -32,6 +34,10 @@ pub enum Part {
     Dot(Role),
     /// A build's line without a dot.
     Line(Role),
+    /// A build outside the plot.
+    Edge(Role),
+    /// A line of a family, by its rank.
+    Relative(usize),
 }
 
 /// A text in its place.
@@ -79,12 +85,19 @@ pub fn texts(spec: &PlotSpec, layout: &Layout) -> Vec<PlacedText> {
         let at = layout.to_screen(spec, (dot.x, dot.y));
         placed.beside(&dot.label, at, Part::Dot(dot.role));
     }
+    for edge in &spec.edges {
+        let at = layout.to_screen(spec, (edge.x, edge.y));
+        placed.beside(&edge.label, at, Part::Edge(edge.role));
+    }
+    placed.family(spec);
     for limit in &spec.limits {
         placed.limit(spec, &limit.label, &limit.runs);
     }
     for line in &spec.lines {
-        let has_dot = spec.dots.iter().any(|dot| dot.role == line.role);
-        let end = line.runs.last().and_then(|run| run.last()).filter(|_| !has_dot);
+        let has_dot = spec.dots.iter().any(|dot| dot.role == line.role)
+            || spec.edges.iter().any(|edge| edge.role == line.role);
+        let end = line.runs.last().and_then(|run| run.last());
+        let end = end.filter(|_| !has_dot && !line.label.is_empty());
         if let Some(&end) = end {
             placed.beside(&line.label, layout.to_screen(spec, end), Part::Line(line.role));
         }
@@ -94,8 +107,10 @@ pub fn texts(spec: &PlotSpec, layout: &Layout) -> Vec<PlacedText> {
 
 /// The places a label had better leave free: the dots, and every few pixels along the lines.
 fn obstacles(spec: &PlotSpec, layout: &Layout) -> Vec<(f32, f32)> {
-    let dots = spec.dots.iter().map(|dot| layout.to_screen(spec, (dot.x, dot.y)));
-    let lines = spec.lines.iter().flat_map(|line| &line.runs);
+    let edges = spec.edges.iter().map(|edge| layout.to_screen(spec, (edge.x, edge.y)));
+    let dots = spec.dots.iter().map(|dot| layout.to_screen(spec, (dot.x, dot.y))).chain(edges);
+    let relatives = spec.relatives.iter().flat_map(|line| &line.runs);
+    let lines = spec.lines.iter().flat_map(|line| &line.runs).chain(relatives);
     let limits = spec.limits.iter().flat_map(|limit| &limit.runs);
     let along = lines.chain(limits).flat_map(|run| {
         let points: Vec<_> = run.iter().map(|point| layout.to_screen(spec, *point)).collect();
@@ -158,6 +173,9 @@ impl Placer<'_> {
         let text = self.shortened(&spec.y.label, surface.width - 0.6 * size);
         let (x, y) = (0.3 * size, 0.9 * size);
         self.put(PlacedText { text, x, y, anchor: Anchor::Start, part: Part::Caption }, &surface);
+        if !spec.foot {
+            return;
+        }
         let text = self.shortened(&spec.x.label, surface.width - 0.6 * size);
         // Under the middle of the axis, or pushed in from the edge by a long text.
         let half = width(&text, size) / 2.0;
@@ -177,13 +195,21 @@ impl Placer<'_> {
                 self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
             }
         }
-        for tick in &spec.x.ticks {
-            if let Some(text) = tick.text.clone() {
+        let named: Vec<PlacedText> = spec
+            .x
+            .ticks
+            .iter()
+            .filter(|_| spec.foot)
+            .filter_map(|tick| {
+                let text = tick.text.clone()?;
                 let x = self.layout.to_screen(spec, (tick.at, spec.y.from)).0;
-                let y = plot.bottom() + 1.2 * size;
-                let anchor = Anchor::Middle;
-                self.put(PlacedText { text, x, y, anchor, part: Part::Tick }, &surface);
-            }
+                let y = plot.bottom() + 1.3 * size;
+                Some(PlacedText { text, x, y, anchor: Anchor::Middle, part: Part::Tick })
+            })
+            .collect();
+        let gap = CHARACTER * size;
+        for text in thinned(&named, |text| text.bounds(size), gap) {
+            self.put(text.clone(), &surface);
         }
     }
 
@@ -270,6 +296,16 @@ impl Placer<'_> {
         let kept: String = text.chars().take(left).collect();
         format!("{}…{tail}", kept.trim_end())
     }
+}
+
+/// Every text, or every second, third and so on: as many as keep a gap between them.
+fn thinned<T>(texts: &[T], bounds: impl Fn(&T) -> Rect, gap: f32) -> impl Iterator<Item = &T> {
+    let fits = |stride: &usize| {
+        let kept: Vec<Rect> = texts.iter().step_by(*stride).map(&bounds).collect();
+        kept.windows(2).all(|pair| pair[0].right() + gap <= pair[1].x)
+    };
+    let stride = (1..=texts.len()).find(fits).unwrap_or(1);
+    texts.iter().step_by(stride)
 }
 
 /// The fewest characters worth keeping before a number.

@@ -1,6 +1,10 @@
 //! Where things go: one pure mapping for drawing, hovering and tests.
 
+use super::labels::width;
 use super::spec::PlotSpec;
+
+/// The part of the width that the names of a family's lines may take.
+const NAMES: f32 = 0.36;
 
 /// A rectangle on screen, y downwards.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -53,8 +57,17 @@ impl Rect {
 /// Margins depend on nothing but the text size, so that plots line up and nothing jumps while
 /// numbers change. Never smaller than one pixel each way.
 pub fn plot_rect((width, height): (f32, f32), text_size: f32) -> Rect {
+    inner_rect((width, height), text_size, true)
+}
+
+/// The room above a plot and below it, with or without a foot.
+pub(super) fn above_and_below(foot: bool, text_size: f32) -> (f32, f32) {
+    (2.2 * text_size, if foot { 3.6 } else { 0.8 } * text_size)
+}
+
+fn inner_rect((width, height): (f32, f32), text_size: f32, foot: bool) -> Rect {
     let (left, right) = (4.6 * text_size, 1.4 * text_size);
-    let (top, bottom) = (2.2 * text_size, 3.6 * text_size);
+    let (top, bottom) = above_and_below(foot, text_size);
     Rect {
         x: left,
         y: top,
@@ -78,6 +91,20 @@ impl Layout {
     /// Lays out a surface.
     pub fn new(size: (f32, f32), text_size: f32) -> Self {
         Self { size, text_size, plot: plot_rect(size, text_size) }
+    }
+
+    /// Lays out a surface for a plot: the lines of a family are named in a wider right margin, and
+    /// without a foot there is no room kept for one.
+    pub fn of(spec: &PlotSpec, size: (f32, f32), text_size: f32) -> Self {
+        let plot = inner_rect(size, text_size, spec.foot);
+        let mut layout = Self { size, text_size, plot };
+        let names = spec.relatives.iter().map(|line| width(&line.label, text_size));
+        let widest = names.fold(0.0_f32, f32::max).min(NAMES * size.0);
+        if widest > 0.0 {
+            let right = layout.plot.right() - widest - 0.4 * text_size;
+            layout.plot.width = (right - layout.plot.x).max(1.0);
+        }
+        layout
     }
 
     /// The whole surface as a rectangle.

@@ -3,11 +3,14 @@
 //! Everything is a filled polygon: a renderer that repaints only what a shape covers then loses no
 //! line. Words are given by the rectangle they stand in, and no two of those overlap.
 
+mod balance;
 mod gear;
+mod ground;
 mod labels;
 mod load;
 mod map;
 mod pen;
+mod pressure;
 mod svg;
 
 pub use labels::Label;
@@ -129,25 +132,28 @@ pub fn draw(
     };
     let mut pen = Pen::new(map, &surface);
     let mut labels = Labels::new(surface, text_size);
-    gear::ground(&mut pen, &mut labels, sketch);
+    ground::ground(&mut pen, &mut labels, sketch, units);
     gear::bearers(&mut pen, sketch);
     let boxes = if show.parts { gear::parts(&mut pen, sketch) } else { Vec::new() };
+    ground::sunk(&mut pen, &mut labels, sketch, (units, show.pressure));
     let scales = load::Scales::of(sketch, &pen, under);
     if show.pressure {
-        load::pressure(&mut pen, &mut labels, sketch, &scales, units);
+        pressure::pressure(&mut pen, &mut labels, sketch, &scales, units);
     }
     if show.weight {
         load::forces(&mut pen, &mut labels, sketch, &scales, units);
     }
     if let Some(ghost) = &sketch.ghost {
-        gear::ghost(&mut pen, &mut labels, ghost);
+        let raised = sketch.above(ghost);
+        gear::ghost(&mut pen, &mut labels, ghost, raised);
         if show.cg {
-            load::ghost_cg(&mut pen, ghost);
+            balance::ghost_cg(&mut pen, ghost, raised);
         }
     }
     if show.cg {
-        load::cg(&mut pen, &mut labels, sketch, units);
+        balance::cg(&mut pen, &mut labels, sketch, units);
     }
+    balance::tip_axes(&mut pen, &mut labels, sketch);
     labels.keep_off(&pen.marks);
     drawing.labels = labels.place(&mut pen, &boxes);
     drawing.scale = pen.map.scale;

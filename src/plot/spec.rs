@@ -1,8 +1,15 @@
 //! What a plot is: axes, lines, limits and dots, in display units.
 
-use super::axis::{Axis, nice_step};
-use crate::quantity::{Entry, Shown, Units, catalogue};
-use crate::study::curve::{Curve, Sample, Scale};
+mod axes;
+mod runs;
+
+use super::axis::Axis;
+use crate::quantity::{AnyId, Entry, Shown, Units, catalogue};
+use crate::study::curve::{By, Curve, Sample};
+pub(super) use axes::{tame, with_headroom};
+use axes::{x_axis, y_axis};
+use runs::range_runs;
+pub(super) use runs::runs;
 
 /// Whose numbers a line or dot shows; colour, stroke and shape go with it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -80,6 +87,50 @@ pub struct Line {
     pub runs: Vec<Vec<(f64, f64)>>,
 }
 
+/// A line of a family: the reader's own build with another number.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RelativeLine {
+    /// Its place among the members, which decides its dashes and the mark at its end.
+    pub rank: usize,
+    /// What stands at its end: "4 kg", "dry sand".
+    pub label: String,
+    /// The same where it stands alone: "mass 4 kg", "dry sand".
+    pub full: String,
+    /// Unbroken runs of points in display units, x increasing.
+    pub runs: Vec<Vec<(f64, f64)>>,
+}
+
+/// The range about the reader's own line, in display units: x, lower and upper end.
+pub type RangeRun = Vec<(f64, f64, f64)>;
+
+/// A side of the plot.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Side {
+    /// Below the lower end of x.
+    Left,
+    /// Above the upper end of x.
+    Right,
+    /// Below the lower end of y.
+    Below,
+    /// Above the upper end of y.
+    Above,
+}
+
+/// A build that lies outside the plot: an arrow at the edge, its numbers in words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Edge {
+    /// Whose it is.
+    pub role: Role,
+    /// Where on the edge, in display units.
+    pub x: f64,
+    /// Where on the edge, in display units.
+    pub y: f64,
+    /// Which way it lies.
+    pub side: Side,
+    /// What stands beside it.
+    pub label: String,
+}
+
 /// A limit beside the lines.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LimitRun {
@@ -120,14 +171,22 @@ pub struct PlotSpec {
     pub title: String,
     /// The axis along the bottom.
     pub x: Axis,
+    /// Whether the axis along the bottom has its name and numbers, or leaves them to a plot below.
+    pub foot: bool,
     /// The axis up the side.
     pub y: Axis,
-    /// One line a build, the reader's own first.
+    /// One line a build, the reader's own first; with a family the reader's own alone.
     pub lines: Vec<Line>,
+    /// The family's lines.
+    pub relatives: Vec<RelativeLine>,
+    /// How sure the reader's own line is; empty when no spread bears on it.
+    pub range: Vec<RangeRun>,
     /// Limits to compare with.
     pub limits: Vec<LimitRun>,
     /// The builds themselves.
     pub dots: Vec<Dot>,
+    /// Builds that lie outside.
+    pub edges: Vec<Edge>,
     /// Where there is no number.
     pub bands: Vec<Band>,
     /// What the curve does, in one sentence.
@@ -146,11 +205,13 @@ impl PlotSpec {
             .into_iter()
             .zip(builds.iter().filter(|b| (b.curve.x, b.curve.y) == (own.x, own.y)))
             .collect();
-        let x = x_axis(&builds, x_entry, units, own.scale);
+        let x = x_axis(own, x_entry, units);
         let y = y_axis(&builds, y_entry, units, x.log);
         let runs = |samples: &[Sample]| runs(samples, &x, &y);
         let lines = builds
             .iter()
+            // With a family there are lines enough: companions are dots.
+            .take(if own.family.is_some() { 1 } else { Role::ALL.len() })
             .map(|(role, build)| Line {
                 role: *role,
                 label: build.name.to_owned(),
@@ -176,14 +237,40 @@ impl PlotSpec {
                 Some(LimitRun { label, runs: if inside { runs } else { Vec::new() } })
             })
             .collect();
-        let dots = builds
+        let relatives = own
+            .relatives
             .iter()
-            .filter_map(|(role, build)| {
-                let (at, found) = build.curve.point?;
-                let label = format!("{}: {}", build.name, in_unit(y_entry, found, &y, units));
-                Some(Dot { role: *role, x: x.unit.from_si(at), y: y.unit.from_si(found), label })
+            .enumerate()
+            .map(|(rank, relative)| {
+                let family = own.family.as_ref();
+                let label = family.map(|family| family.name(&relative.member, units));
+                let label = label.unwrap_or_default();
+                let full = match family.map(|family| family.by) {
+                    Some(By::Quantity(id)) => format!("{} {label}", name_of(id)),
+                    _ => label.clone(),
+                };
+                RelativeLine { rank, label, full, runs: runs(&relative.samples) }
             })
             .collect();
+        let (mut dots, mut edges) = (Vec::new(), Vec::new());
+        for (role, build) in &builds {
+            let Some((at, found)) = build.curve.point else { continue };
+            let spot = (x.unit.from_si(at), y.unit.from_si(found));
+            match outside(spot, &x, &y) {
+                None => {
+                    let shown = in_unit(y_entry, found, &y, units);
+                    let label = format!("{}: {shown}", build.name);
+                    dots.push(Dot { role: *role, x: spot.0, y: spot.1, label });
+                }
+                Some(side) => {
+                    // Far outside, the units of the axes would make unhandy numbers.
+                    let (found, at) = (units.show(y_entry, found), units.show(x_entry, at).short());
+                    let label = format!("{}: {found} at {at}", build.name);
+                    let (x, y) = (spot.0.clamp(x.from, x.to), spot.1.clamp(y.from, y.to));
+                    edges.push(Edge { role: *role, x, y, side, label });
+                }
+            }
+        }
         let bands = own
             .gaps
             .iter()
@@ -194,8 +281,28 @@ impl PlotSpec {
             })
             .collect();
         let title = format!("{} against {}", y_entry.label, x_entry.label);
-        let summary = own.summary(units);
-        Some(Self { title, x, y, lines, limits, dots, bands, summary })
+        // The sentence speaks in the units of the axes.
+        let mut spoken = units.clone();
+        for axis in [&x, &y] {
+            spoken.picks.insert(axis.entry.id.name().to_owned(), axis.unit.symbol.to_owned());
+        }
+        let summary = own.summary(&spoken);
+        let range = range_runs(&own.band, &x, &y);
+        let foot = true;
+        Some(Self {
+            title,
+            x,
+            foot,
+            y,
+            lines,
+            relatives,
+            range,
+            limits,
+            dots,
+            edges,
+            bands,
+            summary,
+        })
     }
 }
 
@@ -204,135 +311,24 @@ fn in_unit(entry: &Entry, si: f64, axis: &Axis, units: &Units) -> Shown {
     units.show_in(entry, si, axis.unit.symbol).unwrap_or_else(|_| units.show(entry, si))
 }
 
-fn x_axis(
-    builds: &[(Role, &Build<'_>)],
-    entry: &'static Entry,
-    units: &Units,
-    scale: Scale,
-) -> Axis {
-    let ends = |pick: fn(&Curve) -> f64| builds.iter().map(move |(_, build)| pick(build.curve));
-    let from = ends(|c| c.from).fold(f64::INFINITY, f64::min);
-    let to = ends(|c| c.to).fold(f64::NEG_INFINITY, f64::max);
-    let unit = units.unit_for(entry, middle(from, to));
-    Axis::new(entry, unit, scale == Scale::Log, unit.from_si(from), unit.from_si(to))
+/// What a quantity is called.
+fn name_of(id: AnyId) -> &'static str {
+    catalogue::find(id.name()).map_or(id.name(), |entry| entry.label)
 }
 
-/// A size typical of a range, for choosing a unit.
-fn middle(from: f64, to: f64) -> f64 {
-    let most = if from.abs() > to.abs() { from } else { to };
-    most / 2.0
-}
-
-fn y_axis(
-    builds: &[(Role, &Build<'_>)],
-    entry: &'static Entry,
-    units: &Units,
-    log_x: bool,
-) -> Axis {
-    let mut found: Vec<f64> = builds
-        .iter()
-        .flat_map(|(_, build)| build.curve.samples.iter().filter_map(|(_, y)| *y))
-        .collect();
-    found.sort_by(f64::total_cmp);
-    let dots = builds.iter().filter_map(|(_, build)| build.curve.point.map(|(_, y)| y));
-    let (mut low, mut high) = tame(&found).unwrap_or((0.0, 1.0));
-    for y in dots {
-        (low, high) = (low.min(y), high.max(y));
+/// On which side a point lies outside the plot, if it does.
+fn outside((at, found): (f64, f64), x: &Axis, y: &Axis) -> Option<Side> {
+    // The build may stand on the very end, and units round.
+    let slack = 1e-9 * (x.to - x.from);
+    if at < x.from - slack {
+        Some(Side::Left)
+    } else if at > x.to + slack {
+        Some(Side::Right)
+    } else if found < y.from {
+        Some(Side::Below)
+    } else if found > y.to {
+        Some(Side::Above)
+    } else {
+        None
     }
-    // A limit is worth room while it leaves the lines at least a third of the height.
-    let reach = (high - low.min(0.0)).abs();
-    for limit in builds.iter().take(1).flat_map(|(_, build)| &build.curve.limits) {
-        for y in limit.samples.iter().filter_map(|(_, y)| *y) {
-            if (low - 2.0 * reach..=high + 2.0 * reach).contains(&y) {
-                (low, high) = (low.min(y), high.max(y));
-            }
-        }
-    }
-    if log_x && low > 0.0 && high / low > 8.0 {
-        let unit = units.unit_for(entry, (low * high).sqrt());
-        return Axis::new(entry, unit, true, unit.from_si(low / 1.15), unit.from_si(high * 1.15));
-    }
-    let unit = units.unit_for(entry, middle(low, high));
-    let (from, to) = with_headroom(unit.from_si(low), unit.from_si(high), unit.offset == 0.0);
-    Axis::new(entry, unit, false, from, to)
-}
-
-/// Lowest and highest, leaving out a spike that would flatten all the rest.
-fn tame(sorted: &[f64]) -> Option<(f64, f64)> {
-    let (low, high) = (*sorted.first()?, *sorted.last()?);
-    let at = |part: f64| sorted[((sorted.len() - 1) as f64 * part) as usize];
-    let (tenth, ninetieth) = (at(0.1), at(0.9));
-    let body = (ninetieth - tenth).max(ninetieth.abs() * 0.1);
-    let high = if high > ninetieth + 8.0 * body { ninetieth + 3.0 * body } else { high };
-    let low = if low < tenth - 8.0 * body { tenth - 3.0 * body } else { low };
-    Some((low, high))
-}
-
-/// Linear ends on round numbers: zero belongs to the plot unless that would flatten the lines.
-fn with_headroom(low: f64, high: f64, zero_means_none: bool) -> (f64, f64) {
-    let (mut from, mut to) = (low, high);
-    if zero_means_none && low >= 0.0 && low < 0.6 * high {
-        from = 0.0;
-    }
-    if zero_means_none && high <= 0.0 && high > 0.6 * low {
-        to = 0.0;
-    }
-    if to - from <= 1e-9 * to.abs().max(from.abs()) {
-        // A level line stands in the middle of the height.
-        return match to {
-            0.0 => (0.0, 1.0),
-            y if y > 0.0 => (0.0, 2.0 * y),
-            y => (2.0 * y, 0.0),
-        };
-    }
-    let air = 0.06 * (to - from);
-    let (low_end, high_end) =
-        (if from == 0.0 { 0.0 } else { from - air }, if to == 0.0 { 0.0 } else { to + air });
-    let step = nice_step(high_end - low_end, 6);
-    ((low_end / step).floor() * step, (high_end / step).ceil() * step)
-}
-
-/// Unbroken runs in display units, cut off at the top and bottom of the plot.
-fn runs(samples: &[Sample], x: &Axis, y: &Axis) -> Vec<Vec<(f64, f64)>> {
-    let mut runs: Vec<Vec<(f64, f64)>> = Vec::new();
-    let mut last: Option<(f64, f64)> = None;
-    for &(at, found) in samples {
-        let here = found.map(|found| (x.unit.from_si(at), y.unit.from_si(found)));
-        let Some(here) = here.filter(|(_, at)| !y.log || *at > 0.0) else {
-            last = None;
-            continue;
-        };
-        let piece = match last {
-            Some(before) => cut(before, here, y),
-            None => inside(here.1, y).then_some((here, here)),
-        };
-        if let Some((a, b)) = piece {
-            match runs.last_mut() {
-                Some(run) if last.is_some() && run.last() == Some(&a) => run.push(b),
-                _ if a == b => runs.push(vec![a]),
-                _ => runs.push(vec![a, b]),
-            }
-        }
-        last = Some(here);
-    }
-    runs
-}
-
-fn inside(at: f64, y: &Axis) -> bool {
-    (y.from..=y.to).contains(&at)
-}
-
-/// The part of a straight piece between the top and the bottom of the plot.
-fn cut(a: (f64, f64), b: (f64, f64), y: &Axis) -> Option<((f64, f64), (f64, f64))> {
-    if (a.1 < y.from && b.1 < y.from) || (a.1 > y.to && b.1 > y.to) {
-        return None;
-    }
-    let bring = |end: (f64, f64), other: (f64, f64)| {
-        let bound = end.1.clamp(y.from, y.to);
-        if bound == end.1 {
-            return end;
-        }
-        (end.0 + (other.0 - end.0) * (bound - end.1) / (other.1 - end.1), bound)
-    };
-    Some((bring(a, b), bring(b, a)))
 }

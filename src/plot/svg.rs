@@ -6,6 +6,7 @@ use plotters::prelude::SVGBackend;
 use super::draw::{PlotStyle, Rgb, draw};
 use super::labels::{Anchor, Part, PlacedText, texts};
 use super::layout::Layout;
+use super::letters::FAMILY;
 use super::spec::PlotSpec;
 
 /// The plot as an SVG of that size in pixels, with a title and a description for those who
@@ -13,7 +14,7 @@ use super::spec::PlotSpec;
 ///
 /// The picture is drawn in whole units on a canvas `k` times larger; its `viewBox` scales it back.
 pub fn svg(spec: &PlotSpec, size: (u32, u32), style: &PlotStyle) -> String {
-    let layout = Layout::new((size.0 as f32, size.1 as f32), style.text_size);
+    let layout = Layout::of(spec, (size.0 as f32, size.1 as f32), style.text_size);
     let style = PlotStyle { k: style.k.max(1), stroke_k: style.k.max(1), ..*style };
     let mut drawn = String::new();
     {
@@ -59,12 +60,13 @@ fn element(text: &PlacedText, style: &PlotStyle) -> String {
     format!(
         concat!(
             "<text x=\"{x:.0}\" y=\"{y:.0}\" text-anchor=\"{anchor}\" fill=\"{fill}\" ",
-            "font-family=\"sans-serif\" font-size=\"{size:.0}\">{words}</text>\n"
+            "font-family=\"{family}, sans-serif\" font-size=\"{size:.0}\">{words}</text>\n"
         ),
         x = x,
         y = y,
         anchor = anchor,
         fill = hex(colour(text.part, style)),
+        family = FAMILY,
         size = style.text_size * k,
         words = escaped(&text.text),
     )
@@ -72,7 +74,8 @@ fn element(text: &PlacedText, style: &PlotStyle) -> String {
 
 fn colour(part: Part, style: &PlotStyle) -> Rgb {
     match part {
-        Part::Dot(role) | Part::Line(role) => style.of(role),
+        Part::Dot(role) | Part::Line(role) | Part::Edge(role) => style.of(role),
+        Part::Relative(_) => style.relative,
         Part::Limit => style.limit,
         Part::Tick | Part::Caption => style.ink,
     }

@@ -17,10 +17,11 @@ pub mod turning;
 pub mod whole;
 
 use std::collections::HashMap;
+use std::hash::{BuildHasherDefault, Hasher};
 use std::sync::LazyLock;
 
 use super::entry::Entry;
-use super::id::AnyId;
+use super::id::{AnyId, hash};
 
 static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
     [
@@ -29,6 +30,7 @@ static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
         ground::ENTRIES,
         pressure::ENTRIES,
         impact::ENTRIES,
+        impact::bounce::ENTRIES,
         impact::collision::ENTRIES,
         impact::pulse::ENTRIES,
         impact::support::ENTRIES,
@@ -38,18 +40,44 @@ static ENTRIES: LazyLock<Vec<Entry>> = LazyLock::new(|| {
         balance::ENTRIES,
         structure::material::ENTRIES,
         structure::section::ENTRIES,
+        structure::joined::ENTRIES,
+        structure::twist::ENTRIES,
         structure::beam::ENTRIES,
         structure::bolt::ENTRIES,
         drive::ENTRIES,
+        drive::plate::ENTRIES,
+        drive::supplied::ENTRIES,
         electrics::ENTRIES,
         heat::ENTRIES,
+        heat::enclosure::ENTRIES,
+        heat::surface::ENTRIES,
+        heat::touch::ENTRIES,
+        heat::brake::ENTRIES,
         whole::ENTRIES,
     ]
     .concat()
 });
 
-static BY_NAME: LazyLock<HashMap<&'static str, usize>> =
-    LazyLock::new(|| ENTRIES.iter().enumerate().map(|(i, e)| (e.id.name(), i)).collect());
+/// Passes on the hash that an id carries already.
+#[derive(Default)]
+struct AsItIs(u64);
+
+impl Hasher for AsItIs {
+    fn finish(&self) -> u64 {
+        self.0
+    }
+
+    fn write(&mut self, bytes: &[u8]) {
+        self.0 = bytes.iter().fold(self.0, |hash, byte| hash.rotate_left(8) ^ u64::from(*byte));
+    }
+
+    fn write_u64(&mut self, hash: u64) {
+        self.0 = hash;
+    }
+}
+
+static BY_HASH: LazyLock<HashMap<u64, usize, BuildHasherDefault<AsItIs>>> =
+    LazyLock::new(|| ENTRIES.iter().enumerate().map(|(i, e)| (e.id.hash(), i)).collect());
 
 /// Every quantity, topic by topic.
 pub fn all() -> &'static [Entry] {
@@ -58,12 +86,13 @@ pub fn all() -> &'static [Entry] {
 
 /// The place of a quantity in [`all`], for tables indexed by quantity.
 pub fn index(id: AnyId) -> Option<usize> {
-    BY_NAME.get(id.name()).copied()
+    let place = *BY_HASH.get(&id.hash())?;
+    (ENTRIES[place].id == id).then_some(place)
 }
 
 /// The entry of that name.
 pub fn find(name: &str) -> Option<&'static Entry> {
-    BY_NAME.get(name).map(|&i| &ENTRIES[i])
+    BY_HASH.get(&hash(name)).map(|&i| &ENTRIES[i]).filter(|entry| entry.id.name() == name)
 }
 
 /// The name nearest to a mistyped one, if any is near.

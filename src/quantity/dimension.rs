@@ -71,6 +71,10 @@ pub enum Dimension {
     ThermalConductivity,
     /// Heat transfer coefficient, SI watt per square metre kelvin.
     HeatTransfer,
+    /// Heat flow or sunlight for each area, SI watt per square metre.
+    HeatFlux,
+    /// Kinematic viscosity, SI square metre per second.
+    KinematicViscosity,
     /// Power per mass, SI watt per kilogram.
     SpecificPower,
     /// Energy per mass, SI joule per kilogram.
@@ -131,6 +135,8 @@ impl Dimension {
             Self::ThermalResistance => "a thermal resistance",
             Self::ThermalConductivity => "a thermal conductivity",
             Self::HeatTransfer => "a heat transfer coefficient",
+            Self::HeatFlux => "a power per area",
+            Self::KinematicViscosity => "a kinematic viscosity",
             Self::SpecificPower => "a power per mass",
             Self::SpecificEnergy => "an energy per mass",
             Self::MassFlow => "a mass flow",
@@ -200,6 +206,8 @@ measures! {
     ThermalResistance = ThermalResistance, si::ThermalResistance, uom::si::thermal_resistance::kelvin_per_watt;
     ThermalConductivity = ThermalConductivity, si::ThermalConductivity, uom::si::thermal_conductivity::watt_per_meter_kelvin;
     HeatTransfer = HeatTransfer, si::HeatTransfer, uom::si::heat_transfer::watt_per_square_meter_kelvin;
+    HeatFlux = HeatFlux, si::HeatFluxDensity, uom::si::heat_flux_density::watt_per_square_meter;
+    KinematicViscosity = KinematicViscosity, si::KinematicViscosity, uom::si::kinematic_viscosity::square_meter_per_second;
     SpecificPower = SpecificPower, si::SpecificPower, uom::si::specific_power::watt_per_kilogram;
     SpecificEnergy = SpecificEnergy, si::AvailableEnergy, uom::si::available_energy::joule_per_kilogram;
     MassFlow = MassFlow, si::MassRate, uom::si::mass_rate::kilogram_per_second;

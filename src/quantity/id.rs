@@ -14,6 +14,7 @@ use super::dimension::Measure;
 /// ```
 pub struct Id<Q> {
     name: &'static str,
+    hash: u64,
     measure: PhantomData<fn() -> Q>,
 }
 
@@ -28,12 +29,12 @@ impl<Q> Copy for Id<Q> {}
 impl<Q: Measure> Id<Q> {
     /// A name; it must stand in the catalogue exactly once.
     pub const fn new(name: &'static str) -> Self {
-        Self { name, measure: PhantomData }
+        Self { name, hash: hash(name), measure: PhantomData }
     }
 
     /// The same name without its type.
     pub const fn any(self) -> AnyId {
-        AnyId(self.name)
+        AnyId { name: self.name, hash: self.hash }
     }
 }
 
@@ -45,23 +46,42 @@ impl<Q: Measure> From<Id<Q>> for AnyId {
 
 /// The name of any quantity of the catalogue.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub struct AnyId(pub(super) &'static str);
+pub struct AnyId {
+    name: &'static str,
+    hash: u64,
+}
 
 impl AnyId {
     /// The name as files, lessons and the command line write it.
     pub const fn name(self) -> &'static str {
-        self.0
+        self.name
     }
+
+    /// What tables of quantities are keyed by, worked out by the compiler.
+    pub(super) const fn hash(self) -> u64 {
+        self.hash
+    }
+}
+
+/// A name as one number: FNV-1a with 64 bits (RFC 9923).
+pub(super) const fn hash(name: &str) -> u64 {
+    let (bytes, mut at) = (name.as_bytes(), 0);
+    let mut hash = 0xcbf2_9ce4_8422_2325_u64;
+    while at < bytes.len() {
+        hash = (hash ^ bytes[at] as u64).wrapping_mul(0x0100_0000_01b3);
+        at += 1;
+    }
+    hash
 }
 
 impl fmt::Debug for AnyId {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.0)
+        f.write_str(self.name)
     }
 }
 
 impl fmt::Display for AnyId {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.0)
+        f.write_str(self.name)
     }
 }

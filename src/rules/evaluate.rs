@@ -4,9 +4,9 @@ use std::sync::LazyLock;
 
 use super::catalogue::{self, Pair};
 use super::rule::{Fault, Rule};
-use super::value::{Givens, Known, Lack, Origin, Value, Values};
+use super::value::{Givens, Known, Lack, Lacks, Origin, Value, Values};
 use super::words;
-use crate::quantity::{AnyId, Role, catalogue as quantities};
+use crate::quantity::{AnyId, Entry, Role, catalogue as quantities};
 
 /// The order in which quantities can be found: a quantity comes after all that its rule needs.
 static ORDER: LazyLock<Vec<usize>> = LazyLock::new(order);
@@ -41,35 +41,97 @@ fn visit(id: AnyId, seen: &mut [bool], order: &mut Vec<usize>) {
     order.extend(places);
 }
 
-/// Which quantities' rules need a quantity, or say the same thing in another way.
-static DEPENDENTS: LazyLock<Vec<Vec<usize>>> = LazyLock::new(|| {
-    let mut dependents = vec![Vec::new(); quantities::all().len()];
-    for (place, entry) in quantities::all().iter().enumerate() {
-        for source in sources(entry.id) {
-            dependents[source].push(place);
+/// All that a pass asks of one quantity, looked up once.
+struct Station {
+    entry: &'static Entry,
+    rule: Option<&'static Rule>,
+    /// The places of what the rule needs, and whether it can do without.
+    needs: Vec<(usize, bool)>,
+    /// The other way to say it.
+    partner: Option<Partner>,
+    /// Itself, or its partner, as what is lacking.
+    itself: [Lack; 1],
+    /// The places of the quantities whose rules need it, or that say the same in another way.
+    dependents: Vec<usize>,
+}
+
+struct Partner {
+    pair: &'static Pair,
+    place: usize,
+}
+
+impl Station {
+    /// The places of what it is found from.
+    fn sources(&self) -> impl Iterator<Item = usize> {
+        let partner = self.partner.as_ref().map(|partner| partner.place);
+        self.needs.iter().map(|(place, _)| *place).chain(partner)
+    }
+}
+
+/// A station for each quantity, in the order of the catalogue.
+static STATIONS: LazyLock<Vec<Station>> = LazyLock::new(|| {
+    let mut stations: Vec<Station> = quantities::all().iter().map(station).collect();
+    for place in 0..stations.len() {
+        let sources: Vec<usize> = stations[place].sources().collect();
+        for source in sources {
+            stations[source].dependents.push(place);
         }
     }
-    dependents
+    stations
 });
 
-/// What a quantity is found from: the needs of its rule, and its partner.
-fn sources(id: AnyId) -> Vec<usize> {
-    let needs = catalogue::finder(id).into_iter().flat_map(|rule| &rule.needs).map(|need| need.id);
-    let pair = catalogue::partner(id).into_iter().flat_map(|pair| [pair.one, pair.other]);
-    needs.chain(pair.filter(|other| *other != id)).filter_map(quantities::index).collect()
+fn station(entry: &'static Entry) -> Station {
+    let rule = catalogue::finder(entry.id);
+    let needs = rule.into_iter().flat_map(|rule| &rule.needs);
+    let partner = catalogue::partner(entry.id).and_then(|pair| {
+        let other = if pair.one == entry.id { pair.other } else { pair.one };
+        Some(Partner { pair, place: quantities::index(other)? })
+    });
+    let itself = match &partner {
+        Some(Partner { pair, .. }) => vec![pair.one, pair.other],
+        None => vec![entry.id],
+    };
+    Station {
+        entry,
+        rule,
+        needs: needs
+            .filter_map(|need| Some((quantities::index(need.id)?, need.optional)))
+            .collect(),
+        partner,
+        itself: [itself],
+        dependents: Vec::new(),
+    }
 }
 
 /// Everything reached from some quantities by a step from each to others.
-fn reach(from: &[AnyId], step: impl Fn(usize) -> Vec<usize>) -> Vec<bool> {
-    let mut reached = vec![false; quantities::all().len()];
+fn reach<I: Iterator<Item = usize>>(
+    from: &[AnyId],
+    step: impl Fn(&'static Station) -> I,
+) -> Vec<bool> {
+    let mut reached = vec![false; STATIONS.len()];
     let mut waiting: Vec<usize> = from.iter().filter_map(|id| quantities::index(*id)).collect();
     while let Some(place) = waiting.pop() {
         if !reached[place] {
             reached[place] = true;
-            waiting.extend(step(place));
+            waiting.extend(step(&STATIONS[place]));
         }
     }
     reached
+}
+
+/// Whether a number bears on an answer: the answer's rule needs it, or something found from it. A
+/// number bears on itself.
+pub fn bears_on(number: AnyId, answer: AnyId) -> bool {
+    let reached = reach(&[answer], Station::sources);
+    quantities::index(number).is_some_and(|place| reached[place])
+}
+
+/// The quantities whose rules need a number, in the order of the catalogue.
+pub fn used_by(number: AnyId) -> impl Iterator<Item = AnyId> {
+    catalogue::all()
+        .iter()
+        .filter(move |rule| rule.needs.iter().any(|need| need.id == number))
+        .map(|rule| rule.finds)
 }
 
 /// The part of a pass that a change of some given numbers can reach, for asking the same question
@@ -78,52 +140,91 @@ fn reach(from: &[AnyId], step: impl Fn(usize) -> Vec<usize>) -> Vec<bool> {
 #[derive(Debug, Clone)]
 pub struct Course {
     places: Vec<usize>,
+    /// The pairs both of whose quantities it passes.
+    pairs: Vec<&'static Pair>,
 }
 
 impl Course {
     /// All of the rules.
-    fn whole() -> Self {
-        Self { places: ORDER.clone() }
+    fn whole() -> &'static Self {
+        static WHOLE: LazyLock<Course> = LazyLock::new(|| Course::over(&|_| true));
+        &WHOLE
+    }
+
+    fn over(passes: &dyn Fn(usize) -> bool) -> Self {
+        let here = |id| quantities::index(id).is_some_and(passes);
+        Self {
+            places: ORDER.iter().copied().filter(|place| passes(*place)).collect(),
+            pairs: catalogue::PAIRS
+                .iter()
+                .filter(|pair| here(pair.one) && here(pair.other))
+                .collect(),
+        }
     }
 
     /// What `changed` can reach.
     pub fn from(changed: &[AnyId]) -> Self {
-        let reached = reach(changed, |place| DEPENDENTS[place].clone());
-        Self { places: ORDER.iter().copied().filter(|place| reached[*place]).collect() }
+        let reached = reach(changed, |station| station.dependents.iter().copied());
+        Self::over(&|place| reached[place])
     }
 
     /// What `changed` can reach on the way to `wanted`; nothing else is brought up to date.
     pub fn between(changed: &[AnyId], wanted: &[AnyId]) -> Self {
-        let leads = reach(wanted, |place| sources(quantities::all()[place].id));
-        let mut course = Self::from(changed);
-        course.places.retain(|place| leads[*place]);
-        course
+        let reached = reach(changed, |station| station.dependents.iter().copied());
+        let leads = reach(wanted, Station::sources);
+        Self::over(&|place| reached[place] && leads[place])
+    }
+
+    /// Whether it passes nothing at all.
+    pub fn is_empty(&self) -> bool {
+        self.places.is_empty()
+    }
+
+    /// The quantities it brings up to date, each after all it is found from.
+    pub fn passes(&self) -> impl Iterator<Item = AnyId> {
+        self.places.iter().map(|place| STATIONS[*place].entry.id)
+    }
+
+    /// The numbers known of those quantities, in the same order.
+    pub fn numbers(&self, values: &Values) -> impl Iterator<Item = Option<f64>> {
+        self.places.iter().map(|place| values.si_at(*place))
+    }
+
+    /// Puts back what is known of those quantities elsewhere.
+    pub fn restore(&self, from: &Values, values: &mut Values) {
+        for &place in &self.places {
+            values.slots[place].clone_from(&from.slots[place]);
+        }
     }
 
     /// Brings values up to date with numbers that differ from those they were found from in
     /// nothing but what the course starts from.
     pub fn run(&self, givens: &Givens, values: &mut Values) {
-        let entries = quantities::all();
         for &place in &self.places {
-            values.slots[place] =
-                given(givens, entries[place].id).unwrap_or(Value::Missing(Vec::new()));
+            values.slots[place] = given(givens, place).unwrap_or(Value::Missing(Lacks::default()));
         }
+        self.find(givens, values);
+    }
+
+    /// Finds what is not given, in values that hold what is.
+    fn find(&self, givens: &Givens, values: &mut Values) {
         for &place in &self.places {
-            let id = entries[place].id;
-            if givens.get(id).is_some() {
+            if givens.at(place).is_some() {
                 continue;
             }
-            values.slots[place] = match (catalogue::partner(id), catalogue::finder(id)) {
-                (Some(pair), Some(rule)) => found_by_partner(pair, rule, givens, values),
-                (None, Some(rule)) => found(rule, values),
-                (_, None) => match entries[place].role {
+            let station = &STATIONS[place];
+            values.slots[place] = match (&station.partner, station.rule) {
+                (Some(partner), Some(rule)) => {
+                    found_by_partner(partner, (station, rule), givens, values)
+                }
+                (None, Some(rule)) => found(station, rule, values),
+                (_, None) => match station.entry.role {
                     Role::Given { assumed: Some(si) } => known(si, Origin::Assumed),
-                    _ => Value::Missing(vec![vec![id]]),
+                    _ => Value::Missing(Lacks::own(&station.itself)),
                 },
             };
         }
-        let here = |id| quantities::index(id).is_some_and(|place| self.places.contains(&place));
-        for pair in catalogue::PAIRS.iter().filter(|pair| here(pair.one) && here(pair.other)) {
+        for pair in &self.pairs {
             compare(pair, givens, values);
         }
     }
@@ -134,8 +235,9 @@ impl Course {
 /// A quantity that is given is taken as given, whether or not a rule could find it. Nothing
 /// found is ever NaN or infinite: such a result is [`Value::Invalid`], with the reason.
 pub fn evaluate(givens: &Givens) -> Values {
-    let mut values = Values { slots: vec![Value::Missing(Vec::new()); quantities::all().len()] };
-    Course::whole().run(givens, &mut values);
+    let known = |place| given(givens, place).unwrap_or(Value::Missing(Lacks::default()));
+    let mut values = Values { slots: (0..STATIONS.len()).map(known).collect() };
+    Course::whole().find(givens, &mut values);
     values
 }
 
@@ -144,38 +246,41 @@ fn known(si: f64, origin: Origin) -> Value {
 }
 
 /// A given number, or why it cannot be meant.
-fn given(givens: &Givens, id: AnyId) -> Option<Value> {
-    let (si, origin) = givens.get(id)?;
-    let entry = quantities::find(id.name())?;
+fn given(givens: &Givens, place: usize) -> Option<Value> {
+    let (si, origin) = givens.at(place)?;
+    let entry = STATIONS[place].entry;
     Some(if entry.admits(si) {
         known(si, origin)
     } else {
-        Value::Invalid(words::impossible_given(entry))
+        Value::Invalid(words::impossible_given(entry).into())
     })
 }
 
 /// One of a pair, from the other when that one is given.
-fn found_by_partner(pair: &Pair, rule: &Rule, givens: &Givens, values: &Values) -> Value {
-    let other = if pair.one == rule.finds { pair.other } else { pair.one };
-    if givens.get(other).is_some() {
-        let mut value = found(rule, values);
-        if let Value::Known(known) = &mut value {
-            known.cautions.push(pair.link.to_owned());
-        }
-        value
-    } else {
-        Value::Missing(vec![vec![pair.one, pair.other]])
+fn found_by_partner(
+    partner: &Partner,
+    (station, rule): (&'static Station, &'static Rule),
+    givens: &Givens,
+    values: &Values,
+) -> Value {
+    if givens.at(partner.place).is_none() {
+        return Value::Missing(Lacks::own(&station.itself));
     }
+    let mut value = found(station, rule, values);
+    if let Value::Known(known) = &mut value {
+        known.cautions.push(partner.pair.link.into());
+    }
+    value
 }
 
 /// What a rule finds from what is known so far.
-fn found(rule: &Rule, values: &Values) -> Value {
-    let mut lacks: Vec<Lack> = Vec::new();
-    for need in &rule.needs {
-        match values.of(need.id) {
+fn found(station: &'static Station, rule: &'static Rule, values: &Values) -> Value {
+    let mut lacks = Lacks::default();
+    for &(place, optional) in &station.needs {
+        match &values.slots[place] {
             Value::Known(_) => {}
             Value::Invalid(why) => return Value::Invalid(why.clone()),
-            Value::Missing(missing) if !need.optional => add_lacks(&mut lacks, missing),
+            Value::Missing(missing) if !optional => lacks = lacks.with(missing),
             Value::Missing(_) => {}
         }
     }
@@ -188,53 +293,55 @@ fn found(rule: &Rule, values: &Values) -> Value {
                 .cautions
                 .iter()
                 .filter(|caution| (caution.when)(values))
-                .map(|caution| caution.says.to_owned())
+                .map(|caution| caution.says.into())
                 .collect();
             Value::Known(Known { si, origin: Origin::Found, cautions })
         }
-        Ok(_) => Value::Invalid(words::not_a_number(rule, values)),
-        Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why)),
+        Ok(_) => Value::Invalid(words::not_a_number(rule, values).into()),
+        Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why).into()),
         Err(Fault::Needs(ids)) => {
-            ids.iter().for_each(|id| add_lacks(&mut lacks, &lacks_of(*id, values)));
-            Value::Missing(lacks)
+            Value::Missing(ids.iter().fold(lacks, |lacks, id| lacks.with(&lacks_of(*id, values))))
         }
         Err(Fault::NeedsOneOf(ids)) => {
             // Of each way, what it lacks first: one question at a time.
-            let first = |id: &AnyId| lacks_of(*id, values).into_iter().next();
-            Value::Missing(vec![ids.iter().filter_map(first).flatten().collect()])
+            let first = |id: &AnyId| lacks_of(*id, values).first().cloned();
+            let mut ways = Lack::new();
+            for id in ids.iter().filter_map(first).flatten() {
+                if !ways.contains(&id) {
+                    ways.push(id);
+                }
+            }
+            Value::Missing([ways].into_iter().collect())
         }
     }
 }
 
 /// What is lacking for a quantity that is not known: itself, or what its rule lacks.
-fn lacks_of(id: AnyId, values: &Values) -> Vec<Lack> {
+fn lacks_of(id: AnyId, values: &Values) -> Lacks {
     match values.of(id) {
         Value::Missing(missing) if !missing.is_empty() => missing.clone(),
-        _ => vec![vec![id]],
-    }
-}
-
-fn add_lacks(lacks: &mut Vec<Lack>, more: &[Lack]) {
-    for lack in more {
-        if !lacks.contains(lack) {
-            lacks.push(lack.clone());
-        }
+        _ => [vec![id]].into_iter().collect(),
     }
 }
 
 /// Says so when both of a pair are given and do not agree with what links them.
 fn compare(pair: &Pair, givens: &Givens, values: &mut Values) {
-    if givens.get(pair.one).is_none() || givens.get(pair.other).is_none() {
+    let (Some(one), Some(other)) = (quantities::index(pair.one), quantities::index(pair.other))
+    else {
+        return;
+    };
+    if givens.at(one).is_none() || givens.at(other).is_none() {
         return;
     }
-    let Some(rule) = catalogue::finder(pair.one) else { return };
-    let Value::Known(linked) = found(rule, values) else { return };
+    let station = &STATIONS[one];
+    let Some(rule) = station.rule else { return };
+    let Value::Known(linked) = found(station, rule, values) else { return };
     let Some(said) = values.si(pair.one) else { return };
     if (linked.si - said).abs() > 0.01 * said.abs().max(linked.si.abs()) {
         let words = words::pair_disagrees(pair, linked.si);
-        for id in [pair.one, pair.other] {
-            if let Some(Value::Known(known)) = quantities::index(id).map(|i| &mut values.slots[i]) {
-                known.cautions.push(words.clone());
+        for place in [one, other] {
+            if let Value::Known(known) = &mut values.slots[place] {
+                known.cautions.push(words.clone().into());
             }
         }
     }

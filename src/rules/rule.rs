@@ -1,7 +1,7 @@
 //! A rule: which physics function finds which quantity from which, and what to say of it.
 
 use crate::physics::Impossible;
-use crate::quantity::{AnyId, Id, Measure};
+use crate::quantity::{AnyId, Id, Measure, catalogue};
 
 use super::value::Values;
 
@@ -71,20 +71,21 @@ impl Rule {
     pub fn new<Q, I, R>(id: Id<Q>, inputs: I, function: I::Function<R>) -> Self
     where
         Q: Measure,
-        I: Inputs + Send + Sync + 'static,
+        I: Inputs,
         R: Outcome<Q> + 'static,
-        I::Function<R>: Send + Sync,
+        I::Function<R>: Send + Sync + 'static,
     {
+        let (needs, seated) = (inputs.needs(), inputs.seat());
         Self {
             finds: id.any(),
-            needs: inputs.needs(),
+            needs,
             title: "",
             formula: "",
             assumes: &[],
             holds: "",
             source: "",
             cautions: &[],
-            find: Box::new(move |values| inputs.call(&function, values)?.outcome().map(Q::si)),
+            find: Box::new(move |values| I::call(&seated, &function, values)?.outcome().map(Q::si)),
         }
     }
 
@@ -158,8 +159,9 @@ pub trait Input {
     type Argument;
     /// What must be known.
     fn need(&self) -> Need;
-    /// The argument; the engine runs a rule only when its required inputs are known.
-    fn read(&self, values: &Values) -> Option<Self::Argument>;
+    /// The argument, from the number known at the input's place in the catalogue; the engine runs a
+    /// rule only when its required inputs are known.
+    fn argument(si: Option<f64>) -> Option<Self::Argument>;
 }
 
 impl<Q: Measure> Input for Id<Q> {
@@ -167,8 +169,8 @@ impl<Q: Measure> Input for Id<Q> {
     fn need(&self) -> Need {
         Need { id: self.any(), optional: false }
     }
-    fn read(&self, values: &Values) -> Option<Q> {
-        values.get(*self)
+    fn argument(si: Option<f64>) -> Option<Q> {
+        si.map(Q::from_si)
     }
 }
 
@@ -177,37 +179,71 @@ impl<Q: Measure> Input for Maybe<Id<Q>> {
     fn need(&self) -> Need {
         Need { id: self.0.any(), optional: true }
     }
-    fn read(&self, values: &Values) -> Option<Option<Q>> {
-        Some(values.get(self.0))
+    fn argument(si: Option<f64>) -> Option<Option<Q>> {
+        Some(si.map(Q::from_si))
     }
 }
 
-/// The inputs of a rule, one to eight of them.
+/// An input with its place in the catalogue, looked up once.
+pub struct Seated<T> {
+    input: T,
+    place: usize,
+}
+
+impl<T: Input> Seated<T> {
+    fn new(input: T) -> Self {
+        let place = catalogue::index(input.need().id).unwrap_or(usize::MAX);
+        Self { input, place }
+    }
+
+    fn read(&self, values: &Values) -> Result<T::Argument, Fault> {
+        T::argument(values.si_at(self.place))
+            .ok_or_else(|| Fault::Needs(vec![self.input.need().id]))
+    }
+}
+
+/// The inputs of a rule, one to nine of them.
 pub trait Inputs {
     /// The physics function that takes them.
     type Function<R>;
+    /// The same inputs with their places.
+    type Seated: Send + Sync + 'static;
     /// What must be known.
     fn needs(&self) -> Vec<Need>;
+    /// Looks up the place of each.
+    fn seat(self) -> Self::Seated;
     /// Calls the function with what is known.
     ///
     /// # Errors
     /// Names the required inputs that are not known.
-    fn call<R>(&self, function: &Self::Function<R>, values: &Values) -> Result<R, Fault>;
+    fn call<R>(
+        seated: &Self::Seated,
+        function: &Self::Function<R>,
+        values: &Values,
+    ) -> Result<R, Fault>;
 }
 
 macro_rules! inputs {
     ($($name:ident)+) => {
-        impl<$($name: Input),+> Inputs for ($($name,)+) {
+        #[allow(non_snake_case, reason = "the macro names variables after types")]
+        impl<$($name: Input + Send + Sync + 'static),+> Inputs for ($($name,)+) {
             type Function<R> = fn($($name::Argument),+) -> R;
+            type Seated = ($(Seated<$name>,)+);
             fn needs(&self) -> Vec<Need> {
-                #[allow(non_snake_case, reason = "the macro names variables after types")]
                 let ($($name,)+) = self;
                 vec![$($name.need()),+]
             }
-            fn call<R>(&self, function: &Self::Function<R>, values: &Values) -> Result<R, Fault> {
-                #[allow(non_snake_case, reason = "the macro names variables after types")]
+            fn seat(self) -> Self::Seated {
                 let ($($name,)+) = self;
-                Ok(function($($name.read(values).ok_or_else(|| Fault::Needs(vec![$name.need().id]))?),+))
+                ($(Seated::new($name),)+)
+            }
+            fn call<R>(
+                seated: &Self::Seated,
+                function: &Self::Function<R>,
+                values: &Values,
+            ) -> Result<R, Fault> {
+                let ($($name,)+) = seated;
+                Ok(function($($name.read(values)?),+))
             }
         }
     };
@@ -221,3 +257,4 @@ inputs!(A B C D E);
 inputs!(A B C D E F);
 inputs!(A B C D E F G);
 inputs!(A B C D E F G H);
+inputs!(A B C D E F G H I);

@@ -1,5 +1,10 @@
 //! What is known of each quantity after a pass over the rules.
 
+use std::borrow::Cow;
+use std::fmt;
+use std::ops::Deref;
+use std::sync::Arc;
+
 use crate::quantity::{AnyId, Id, Measure, catalogue};
 
 /// Where a known number came from.
@@ -23,11 +28,72 @@ pub struct Known {
     /// Where it came from.
     pub origin: Origin,
     /// What the reader should know before trusting it.
-    pub cautions: Vec<String>,
+    pub cautions: Vec<Cow<'static, str>>,
 }
 
 /// One thing that is lacking: any one of these quantities would do.
 pub type Lack = Vec<AnyId>;
+
+/// What is lacking, each thing once; shared by all that lack the same.
+#[derive(Clone, Default)]
+pub struct Lacks(Shared);
+
+#[derive(Clone, Default)]
+enum Shared {
+    #[default]
+    Nothing,
+    Own(&'static [Lack]),
+    Joined(Arc<[Lack]>),
+}
+
+impl Lacks {
+    /// What lacks itself alone.
+    pub(super) fn own(lacks: &'static [Lack]) -> Self {
+        Self(Shared::Own(lacks))
+    }
+
+    /// Both together, what stands here first.
+    pub(super) fn with(self, more: &Self) -> Self {
+        let new = || more.iter().filter(|lack| !self.contains(lack));
+        if new().next().is_none() {
+            self
+        } else if self.is_empty() {
+            more.clone()
+        } else {
+            self.iter().chain(new()).cloned().collect()
+        }
+    }
+}
+
+impl FromIterator<Lack> for Lacks {
+    fn from_iter<I: IntoIterator<Item = Lack>>(lacks: I) -> Self {
+        Self(Shared::Joined(lacks.into_iter().collect()))
+    }
+}
+
+impl Deref for Lacks {
+    type Target = [Lack];
+
+    fn deref(&self) -> &[Lack] {
+        match &self.0 {
+            Shared::Nothing => &[],
+            Shared::Own(lacks) => lacks,
+            Shared::Joined(lacks) => lacks,
+        }
+    }
+}
+
+impl PartialEq for Lacks {
+    fn eq(&self, other: &Self) -> bool {
+        self[..] == other[..]
+    }
+}
+
+impl fmt::Debug for Lacks {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self[..].fmt(f)
+    }
+}
 
 /// What is known of a quantity.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,9 +101,9 @@ pub enum Value {
     /// A number.
     Known(Known),
     /// These given quantities are lacking.
-    Missing(Vec<Lack>),
+    Missing(Lacks),
     /// The numbers given cannot be meant, and why.
-    Invalid(String),
+    Invalid(Cow<'static, str>),
 }
 
 impl Value {
@@ -86,6 +152,11 @@ impl Givens {
     pub fn get(&self, id: AnyId) -> Option<(f64, Origin)> {
         catalogue::index(id).and_then(|index| self.slots[index])
     }
+
+    /// The same by its place in the catalogue.
+    pub(super) fn at(&self, place: usize) -> Option<(f64, Origin)> {
+        self.slots[place]
+    }
 }
 
 /// What is known of every quantity.
@@ -97,8 +168,13 @@ pub struct Values {
 impl Values {
     /// What is known of a quantity.
     pub fn of(&self, id: impl Into<AnyId>) -> &Value {
-        static UNKNOWN: Value = Value::Missing(Vec::new());
+        static UNKNOWN: Value = Value::Missing(Lacks(Shared::Nothing));
         catalogue::index(id.into()).map_or(&UNKNOWN, |index| &self.slots[index])
+    }
+
+    /// The number at a place of the catalogue, in SI units, if known.
+    pub(super) fn si_at(&self, place: usize) -> Option<f64> {
+        self.slots.get(place)?.si()
     }
 
     /// The number of a quantity in SI units, if known.

@@ -25,7 +25,7 @@ pub fn impossible_given(entry: &Entry) -> String {
 }
 
 /// Why a formula has no answer.
-pub(super) fn impossible(why: Impossible) -> String {
+pub fn impossible(why: Impossible) -> &'static str {
     match why {
         Impossible::NoContact => {
             "Nothing touches the ground: say how many tracks, wheels or skis there are."
@@ -55,7 +55,9 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::NeverReached => {
             "It never gets there: even at rest temperature it stays under the limit."
         }
-        Impossible::TooHotAlready => "The air is already as warm as the limit, so nothing may be heated at all.",
+        Impossible::TooHotAlready => {
+            "The air is already as warm as the limit, so nothing may be heated at all."
+        }
         Impossible::NoRestWillDo => {
             "No rest is long enough: one stretch of work alone passes the limit. Shorten the work or lower the current."
         }
@@ -89,7 +91,9 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::PackCollapses => {
             "The battery cannot give this current: its own resistance would take all of its voltage."
         }
-        Impossible::NothingAsked => "Nothing is asked of this limit, so there is no margin to state.",
+        Impossible::NothingAsked => {
+            "Nothing is asked of this limit, so there is no margin to state."
+        }
         Impossible::StraightOn => "The machine goes straight on, so there is no turn.",
         Impossible::NoTurnThere => {
             "The steering angle must be less than 90° either way, or no turn comes of it."
@@ -138,11 +142,19 @@ pub(super) fn impossible(why: Impossible) -> String {
         Impossible::LimitBelowWeight => {
             "The shock limit is so low that holding up the weight takes all of it: no spring is soft enough."
         }
+        Impossible::GroundDrives => {
+            "Downhill the ground drives the motors: they brake, with the torque found at each motor, and draw nothing from the battery. What a controller may feed back is not counted; turn the slope round for the way up."
+        }
+        Impossible::NothingComesBack => {
+            "The load left at the far end is all of the machine's mass or more, so nothing comes back: say the load alone."
+        }
+        Impossible::NoFasterTest => {
+            "The test must draw more than the rated discharge and empty the battery sooner, or it says nothing about the exponent."
+        }
         Impossible::NeverCloses => {
             "No size of battery closes this: each kilogram added asks for more than another kilogram of battery, drive and frame to carry it. Ask for less distance, less drag or a better battery."
         }
     }
-    .to_owned()
 }
 
 /// Why a result that is not finite is not shown.

@@ -68,7 +68,9 @@ pub fn working(rule: &Rule, values: &Values, units: &Units) -> Working {
         assumptions: rule.assumes,
         holds: rule.holds,
         source: rule.source,
-        cautions: found.map(|Known { cautions, .. }| cautions.clone()).unwrap_or_default(),
+        cautions: found.map_or_else(Vec::new, |Known { cautions, .. }| {
+            cautions.iter().map(ToString::to_string).collect()
+        }),
         inputs: rule
             .needs
             .iter()

@@ -27,6 +27,8 @@ const TEXTS: &[(&str, &str)] = &[
     ("surface", include_str!("../../assets/presets/surface.toml")),
     ("fin-metal", include_str!("../../assets/presets/fin-metal.toml")),
     ("box-wall", include_str!("../../assets/presets/box-wall.toml")),
+    ("sun-skin", include_str!("../../assets/presets/sun-skin.toml")),
+    ("touch-limit", include_str!("../../assets/presets/touch-limit.toml")),
     ("brake-metal", include_str!("../../assets/presets/brake-metal.toml")),
     ("material", include_str!("../../assets/presets/material.toml")),
     ("beam-hold", include_str!("../../assets/presets/beam-hold.toml")),

@@ -1,5 +1,6 @@
 //! What 100 g buys: every headline number with a little more and a little less mass.
 
+use super::moved::Moved;
 use crate::quantity::AnyId;
 use crate::quantity::catalogue::{
     self,
@@ -28,6 +29,16 @@ pub struct Bought {
 }
 
 impl Bought {
+    /// The number with [`STEP`] more, if there is one then.
+    pub fn with_more(&self) -> Option<f64> {
+        self.more.map(|change| self.now + change)
+    }
+
+    /// The move that [`STEP`] more makes.
+    pub fn moved(&self) -> Moved {
+        Moved { id: self.id, before: Some(self.now), after: self.with_more() }
+    }
+
     /// The larger of both changes as a part of the number now; infinite when a number went, or
     /// was zero.
     pub fn part(&self) -> f64 {

@@ -157,7 +157,7 @@ fn lever(of: AnyId, before: f64, id: AnyId, step: &Step, outcome: &Outcome) -> O
     }
     let change = step.of(entry, from)?;
     let to = [from + change, from - change].into_iter().find(|to| entry.admits(*to))?;
-    let after = Changed::new(id, &outcome.givens, &[of]).at(to, |values| number(values.of(of)));
+    let after = Changed::of(id, outcome, &[of])?.at(to, |values| number(values.of(of)));
     if after.as_ref().is_ok_and(|after| (after - before).abs() <= ROUNDING * before.abs()) {
         return None;
     }

@@ -5,16 +5,20 @@
 //! [`Sketch::lacks`]; what is a rule of thumb is said in [`Sketch::notes`].
 
 mod bearers;
+mod sinking;
 mod underneath;
 mod words;
 
+pub use words::pressure_in_words;
+
 pub use bearers::{Bearer, BearerKind};
+pub use sinking::Sinking;
 pub use underneath::Underneath;
 
 use crate::quantity::catalogue::machine::{
     BALANCE_OFFSET, CG_HEIGHT, GROUND_FORCE, SLOPE, SLOPE_FORCE, WEIGHT,
 };
-use crate::quantity::catalogue::pressure::{LOW_END_PRESSURE, PRESSURE_OFFSET};
+use crate::quantity::catalogue::pressure::PRESSURE_OFFSET;
 use crate::rules::{Origin, Values};
 use crate::sheet::{PartNumbers, Sheet, Tally};
 
@@ -105,8 +109,8 @@ pub struct Sketch {
     pub load: Option<f64>,
     /// The pressure along the contact, for a machine on tracks alone.
     pub underneath: Option<Underneath>,
-    /// The pressure under the low end in pascals, as the rules find it.
-    pub worst: Option<f64>,
+    /// How deep it goes into the ground, if the rules find that.
+    pub sinking: Option<Sinking>,
     /// A companion to lay over it, outlines and centre of gravity alone.
     pub ghost: Option<Box<Self>>,
     /// What is lacking to draw the rest.
@@ -129,12 +133,14 @@ impl Sketch {
             slope_force: values.si(SLOPE_FORCE).unwrap_or(0.0),
             load: values.si(PRESSURE_OFFSET).filter(near),
             underneath: Underneath::of(values),
-            worst: values.si(LOW_END_PRESSURE),
+            sinking: None,
             ghost: None,
             lacks: Vec::new(),
             notes: Vec::new(),
         };
         sketch.stand(sheet, tally, values);
+        sketch.press(values);
+        sketch.sink(values);
         sketch.boxes = boxes(sheet, tally, !sketch.bearers.is_empty());
         sketch.balance(tally, values);
         if !sketch.boxes.is_empty() {
@@ -154,6 +160,14 @@ impl Sketch {
     pub fn with_ghost(mut self, companion: Self) -> Self {
         self.ghost = Some(Box::new(companion));
         self
+    }
+
+    /// How much higher a companion stands on the same ground, in metres: it sinks in less.
+    pub fn above(&self, ghost: &Self) -> f64 {
+        match (&self.sinking, &ghost.sinking) {
+            (Some(own), Some(other)) => own.mean - other.mean,
+            _ => 0.0,
+        }
     }
 
     fn note(&mut self, about: About, words: &'static str) {

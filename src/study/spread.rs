@@ -10,7 +10,7 @@ use crate::quantity::{AnyId, catalogue};
 use crate::rules::{Course, Givens, Origin, Value, Values};
 
 /// Steps at which the rules run again, in spreads: both ends, and halfway to see bends.
-const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
+pub(super) const STEPS: [f64; 4] = [-1.0, -0.5, 0.5, 1.0];
 /// A change smaller than this part of the value is rounding, not an effect.
 const ROUNDING: f64 = 1e-12;
 
@@ -60,8 +60,12 @@ impl Ranges {
     }
 }
 
+/// What a number is at each of [`STEPS`]: nothing where the given cannot be meant, nothing inside
+/// where the number is not known there.
+pub(super) type Seen = [Option<Option<f64>>; 4];
+
 /// What one given does to one number.
-enum Effect {
+pub(super) enum Effect {
     None,
     Even(f64),
     OneSided { down: f64, up: f64 },
@@ -72,50 +76,70 @@ enum Effect {
 ///
 /// Spreads that are not positive and finite, or of quantities nobody gave, are passed over.
 pub fn ranges(givens: &Givens, values: &Values, spreads: &BTreeMap<AnyId, f64>) -> Ranges {
-    let moved: Vec<(AnyId, [Option<Values>; 4])> = spreads
-        .iter()
-        .filter_map(|(&id, &spread)| Some((id, steps(givens, values, id, spread)?)))
-        .collect();
+    let mut effects: BTreeMap<AnyId, Vec<(AnyId, Effect)>> = BTreeMap::new();
+    let mut scratch = (givens.clone(), values.clone());
+    for (&id, &spread) in spreads {
+        for (found, effect) in effects_of(id, spread, values, &mut scratch) {
+            effects.entry(found).or_default().push((id, effect));
+        }
+    }
     let mut ranges = Ranges::default();
-    for entry in catalogue::all() {
-        let Some(centre) = values.si(entry.id) else { continue };
-        let effects = moved.iter().map(|(id, steps)| (*id, effect(entry.id, centre, steps)));
-        match gather(centre, effects) {
+    for (found, effects) in effects {
+        let Some(centre) = values.si(found) else { continue };
+        match gather(centre, effects.into_iter()) {
             Ok(Some(range)) => {
-                ranges.known.insert(entry.id, range);
+                ranges.known.insert(found, range);
             }
             Ok(None) => {}
             Err(upset) => {
-                ranges.unknown.insert(entry.id, upset);
+                ranges.unknown.insert(found, upset);
             }
         }
     }
     ranges
 }
 
-/// The rules run again at each step of a given; `None` where the given cannot be meant.
-fn steps(givens: &Givens, values: &Values, id: AnyId, spread: f64) -> Option<[Option<Values>; 4]> {
-    let entry = catalogue::find(id.name())?;
-    let Value::Known(known) = values.of(id) else { return None };
+/// What a spread of one given does to each number it bears on: the rules run again at each step.
+/// The scratch holds the numbers as they are, before and after.
+fn effects_of(
+    id: AnyId,
+    spread: f64,
+    values: &Values,
+    (givens, scratch): &mut (Givens, Values),
+) -> Vec<(AnyId, Effect)> {
+    let (Some(entry), Value::Known(known)) = (catalogue::find(id.name()), values.of(id)) else {
+        return Vec::new();
+    };
     if known.origin == Origin::Found || !spread.is_finite() || spread <= 0.0 {
-        return None;
+        return Vec::new();
     }
     let course = Course::from(&[id]);
-    Some(STEPS.map(|step| {
+    let before = givens.get(id);
+    let steps = STEPS.map(|step| {
         let si = known.si + step * spread;
         entry.admits(si).then(|| {
-            let (mut givens, mut values) = (givens.clone(), values.clone());
             givens.put(id, si, known.origin);
-            course.run(&givens, &mut values);
-            values
+            course.run(givens, scratch);
+            course.numbers(scratch).collect::<Vec<_>>()
         })
-    }))
+    });
+    match before {
+        Some((si, origin)) => givens.put(id, si, origin),
+        None => givens.clear(id),
+    }
+    course.restore(values, scratch);
+    let at = |place: usize| steps.each_ref().map(|step| Some(step.as_ref()?[place]));
+    let reached = course.passes().zip(course.numbers(values)).enumerate();
+    reached
+        .filter_map(|(place, (found, centre))| Some((found, effect(centre?, &at(place)))))
+        .collect()
 }
 
-fn effect(id: AnyId, centre: f64, steps: &[Option<Values>; 4]) -> Effect {
+/// What a given does to a number that is `centre` with the given as it is.
+pub(super) fn effect(centre: f64, at_steps: &Seen) -> Effect {
     let mut seen = [None; 4];
-    for (slot, step) in seen.iter_mut().zip(steps) {
-        *slot = match step.as_ref().map(|values| values.si(id)) {
+    for (slot, step) in seen.iter_mut().zip(at_steps) {
+        *slot = match step {
             Some(Some(si)) => Some(si - centre),
             Some(None) => return Effect::Upset,
             None => None,
@@ -144,7 +168,7 @@ fn steady(run: [f64; 5]) -> bool {
 }
 
 /// Adds the effects up; `Err` names the givens that leave no number.
-fn gather(
+pub(super) fn gather(
     centre: f64,
     effects: impl Iterator<Item = (AnyId, Effect)>,
 ) -> Result<Option<Range>, Vec<AnyId>> {

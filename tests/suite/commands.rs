@@ -259,6 +259,21 @@ fn the_demonstration_crawlers_give_every_number_a_limit_asks_for() {
     assert!(of("not known").is_empty() && of("invalid").is_empty());
 }
 
+/// Nothing gives on the wheeled demo, and what is about tracks alone is no failure.
+#[test]
+fn a_limit_that_does_not_apply_is_no_failure() {
+    let out = ends_with(0, &["walk-round", "dune-cart"]);
+    assert!(!out.contains("cannot be found"), "{out}");
+    let limits = json(&["walk-round", "dune-cart", "--json"]);
+    let limits = limits["limits"].as_array().unwrap();
+    let other: Vec<_> = limits.iter().filter(|l| l["verdict"] == "does not apply").collect();
+    assert_eq!(other.len(), 2, "{other:?}");
+    assert!(other.iter().all(|limit| limit["margin"].is_null()), "{other:?}");
+    // A lesson is named where the program has it.
+    let of = |id: &str| limits.iter().find(|limit| limit["limit"] == id).unwrap();
+    assert_eq!(of("frame-margin")["lesson"], "impact");
+}
+
 #[test]
 fn a_demonstration_build_needs_no_file() {
     let elsewhere = tempfile::tempdir().unwrap();
@@ -396,6 +411,24 @@ fn levers_are_sorted_and_marked() {
 }
 
 #[test]
+fn hundred_grams_move_what_hangs_on_mass() {
+    let words = ends_with(0, &["hundred-grams", "sandpiper"]);
+    // By hand: 100 g on 6.40 kg is 1.6 %.
+    let row = words.lines().find(|line| line.starts_with("ground-pressure")).unwrap();
+    assert!(
+        row.contains("830 Pa") && row.contains("→ 843 Pa") && row.contains("up 1.6 %"),
+        "{row}"
+    );
+    let found = json(&["hundred-grams", "sandpiper", "--json"]);
+    let answers = found["answers"].as_array().unwrap();
+    let pressure = answers.iter().find(|answer| answer["id"] == "ground-pressure").unwrap();
+    let number = |key: &str| pressure[key].as_f64().unwrap();
+    assert!((number("more") + number("less") - 2.0 * number("now")).abs() < 1e-9);
+    let (_folder, light) = build("format = 1\n");
+    assert!(ends_with(1, &["hundred-grams", text(&light)]).contains("has no mass"));
+}
+
+#[test]
 fn help_teaches_by_example() {
     for arguments in [&["--help"][..], &["reckon", "--help"], &["walk-round", "--help"]] {
         let out = ends_with(0, arguments);
@@ -431,4 +464,25 @@ fn an_answer_that_cannot_be_written_is_a_failure() {
         .unwrap();
     assert_eq!(output.status.code(), Some(1));
     assert!(String::from_utf8_lossy(&output.stderr).contains("cannot be written"));
+}
+
+#[test]
+fn a_run_is_told_and_written() {
+    let out = ends_with(0, &["run", "impact", "--build", "sandpiper", "--speed", "4 m/s"]);
+    assert!(out.starts_with("time, ms"), "{out}");
+    assert!(out.contains("it goes past the strength of the weakest mount"), "{out}");
+    let found =
+        json(&["run", "stop", "driving-speed=10 m/s", "braking-deceleration=5 m/s²", "--json"]);
+    assert_eq!(found["series"]["distance"].as_array().unwrap().last().unwrap(), 20.0);
+    assert_eq!(ends_with(1, &["run", "coast"]).lines().count(), 1);
+    assert!(ends_with(2, &["run", "cost"]).contains("Did you mean \"coast\"?"));
+    let folder = tempfile::tempdir().unwrap();
+    for (name, first) in [("hit.svg", "<svg "), ("hit.csv", "\"time, ms\",\"force, N\"")] {
+        let path = folder.path().join(name);
+        ends_with(0, &["run", "impact", "--build", "sandpiper", "-o", text(&path)]);
+        assert!(std::fs::read_to_string(&path).unwrap().starts_with(first));
+    }
+    let path = folder.path().join("hit.bmp");
+    let why = ends_with(2, &["run", "impact", "--build", "sandpiper", "-o", text(&path)]);
+    assert!(why.contains(".svg, .png or .csv"), "{why}");
 }

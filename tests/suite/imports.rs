@@ -10,21 +10,24 @@ use paths::{FoundPath, paths};
 
 /// Each part of the house, and the other parts it may see.
 const MAY_SEE: &[(&str, &[&str])] = &[
+    ("aside", &[]),
     ("physics", &[]),
     ("quantity", &[]),
     ("rules", &["physics", "quantity"]),
     ("sheet", &["quantity", "rules"]),
     ("study", &["sheet", "rules", "quantity", "physics"]),
     ("lesson", &["quantity", "rules", "sheet"]),
-    ("notebook", &["quantity"]),
-    ("plot", &["quantity", "study"]),
-    ("handout", &["lesson", "plot", "study", "sheet", "notebook", "quantity", "rules"]),
+    ("notebook", &["aside", "quantity"]),
+    ("plot", &["aside", "quantity", "study"]),
+    ("handout", &["aside", "lesson", "plot", "study", "sheet", "notebook", "quantity", "rules"]),
     ("app", EVERYTHING_BELOW),
     ("cli", EVERYTHING_BELOW),
 ];
 
-const EVERYTHING_BELOW: &[&str] =
-    &["physics", "quantity", "rules", "sheet", "study", "lesson", "notebook", "plot", "handout"];
+const EVERYTHING_BELOW: &[&str] = &[
+    "aside", "physics", "quantity", "rules", "sheet", "study", "lesson", "notebook", "plot",
+    "handout",
+];
 
 /// Paths from outside that only some files may use: each file named without `src/` and `.rs`, a
 /// module standing for all that is inside it.
@@ -35,16 +38,18 @@ const FENCES: &[(&[&str], &[&str])] = &[
     (&["pulldown_cmark"], &["lesson"]),
     (&["clap"], &["cli"]),
     (&["rfd"], &["app"]),
+    (&["resvg"], &["plot/save"]),
     (&["roots"], &["physics", "study"]),
     (&["differential_equations"], &["physics"]),
     (&["std", "fs"], READS_AND_WRITES_FILES),
-    (&["std", "process"], &[]),
+    // Recovery copies tell the programs that run at once apart.
+    (&["std", "process"], &["sheet/file/autosave"]),
     (&["std", "net"], &[]),
 ];
 
 /// The few files that load and save.
 const READS_AND_WRITES_FILES: &[&str] =
-    &["sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
+    &["aside", "sheet/file", "lesson/library/source", "notebook/file", "app/settings"];
 
 /// The crate's own roots may see everything.
 const ROOTS: &[&str] = &["lib", "main"];

@@ -140,7 +140,7 @@ impl Window {
         let texts = BTreeMap::from([("mud".to_owned(), text)]);
         let (mut app, _) = App::new(Start {
             build: path,
-            source: Box::new(Memory { texts, pictures: BTreeMap::new() }),
+            source: Box::new(Memory { texts, ..Memory::default() }),
             watched: None,
             folders: Folders {
                 settings: folder.path().join("settings"),
@@ -209,7 +209,8 @@ fn a_part_is_moved_and_the_sketch_says_so() {
     // 620 g of 6400 g moved 10 mm: 22.0 mm becomes 21.0 mm.
     let words = "Sandpiper stands level; its centre of gravity is 21\u{a0}mm behind the middle \
                  and 91.4\u{a0}mm up. It presses with 0.830\u{a0}kPa on average and 1.08\u{a0}kPa \
-                 at its rear end.";
+                 at its rear end. It sinks in 3.26\u{a0}mm on average and 4.75\u{a0}mm at its rear \
+                 end.";
     assert!(window.shows(words));
 }
 

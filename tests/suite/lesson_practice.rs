@@ -254,3 +254,58 @@ fn folds_and_teacher_notes_hold_markdown() {
     wrong("techer", "Ask.", "7:1: unknown block \"techer\"");
     wrong("deeper", "Title\n\n[x](live:wieght)", "10:5: unknown quantity");
 }
+
+#[test]
+fn a_run_is_read() {
+    use heftwise::lesson::RunPace;
+    use heftwise::quantity::channel::{self, RunKind, RunPulse};
+    let read = |body: &str| {
+        let lesson = lesson(&format!("```run\n{body}```\n"));
+        let BlockKind::Run(run) = only(&lesson) else { panic!("{lesson:?}") };
+        run.clone()
+    };
+    let run = read(
+        "title = \"Hit\"\nkind = \"impact\"\nshow = [\"crush\", \"force\"]\nspeed = \"3 m/s\"\n\
+         pulse = \"spring\"\npace = \"30 s\"\nfrom = \"1 ms\"\nto = \"9 ms\"\n",
+    );
+    assert_eq!((run.kind, run.title.as_deref()), (RunKind::Impact, Some("Hit")));
+    assert_eq!(run.show, [&channel::CRUSH, &channel::FORCE]);
+    assert_eq!((run.from, run.speed), (Some(0.001), Some(3.0)));
+    approx::assert_relative_eq!(run.to.unwrap(), 0.009);
+    assert_eq!((run.pulse, run.pace), (Some(RunPulse::Spring), Some(RunPace::HalfMinute)));
+    let plain = read("kind = \"warm-up\"\non = \"5 min\"\noff = \"2 min\"\n");
+    assert_eq!((plain.on, plain.off, plain.speed), (Some(300.0), Some(120.0), None));
+    assert_eq!(plain.show, RunKind::WarmUp.channels());
+}
+
+#[test]
+fn a_run_says_what_is_wrong() {
+    let wrong = |body: &str, expected: &str| {
+        let found = problems("run", body);
+        assert!(
+            found.iter().any(|found| found.contains(expected)),
+            "{expected:?} not in {found:?}"
+        );
+    };
+    wrong("title = \"x\"", "a run needs the field \"kind\"");
+    wrong("kind = \"lanch\"", "8:8: unknown kind of run \"lanch\"; expected one of launch, coast");
+    wrong("kind = \"lanch\"", "did you mean \"launch\"?");
+    wrong("kind = \"coast\"\nsped = \"1 m/s\"", "9:1: a run has no field \"sped\"");
+    wrong("kind = \"coast\"\nspeed = \"1 kg\"", "9:9: \"1 kg\" does not fit");
+    wrong("kind = \"coast\"\nshow = [\"force\"]", "unknown part of this run \"force\"");
+    wrong("kind = \"coast\"\nshow = []", "show is empty");
+    wrong("kind = \"coast\"\nshow = [\"speed\", \"speed\"]", "stands twice in show");
+    wrong(
+        "kind = \"coast\"\non = \"1 s\"",
+        "on says nothing about this kind of run; expected a warm-up",
+    );
+    wrong("kind = \"coast\"\npulse = \"spring\"", "pulse says nothing about this kind of run");
+    wrong("kind = \"warm-up\"\nspeed = \"1 m/s\"", "speed says nothing about this kind of run");
+    wrong("kind = \"warm-up\"\noff = \"-1 s\"", "cannot be -1 s");
+    wrong("kind = \"impact\"\npulse = \"spike\"", "unknown pulse \"spike\"");
+    wrong(
+        "kind = \"impact\"\npace = \"fast\"",
+        "unknown pace \"fast\"; expected one of true, 10 s, 30 s",
+    );
+    wrong("kind = \"impact\"\nfrom = \"2 s\"\nto = \"1 s\"", "the run ends before it starts");
+}

@@ -71,7 +71,7 @@ change = ["mass"]
         at("1:1", "the front matter needs the field \"title\"; expected a text in quotes"),
         at(
             "3:1",
-            "the front matter has no field \"titel\"; expected one of id, title, order, minutes, needs, goals, uses; did you mean \"title\"?",
+            "the front matter has no field \"titel\"; expected one of id, title, order, minutes, needs, goals, uses, grade, caution-grade; did you mean \"title\"?",
         ),
         at("4:9", "order is a text; expected a whole number"),
         at(
@@ -184,6 +184,44 @@ fn rules_of_each_block() {
         "find = \"low-end-pressure\"\nagainst = \"balance-offset\"\nscale = \"log\"",
         "a logarithmic scale has no zero",
     );
+    one(
+        "curve",
+        &format!("{curve}family = \"mas\"\nvalues = [\"4 kg\"]"),
+        "10:10: unknown family \"mas\"; expected the id of a quantity that is set, or a table of presets such as ground; did you mean \"mass\"?",
+    );
+    one("curve", &format!("{curve}family = \"mass\""), "10:10: a family without values");
+    one("curve", &format!("{curve}values = [\"4 kg\"]"), "10:10: values without a family");
+    one(
+        "curve",
+        &format!("{curve}family = \"mass\"\nvalues = [\"4 kg\", \"6 mm\"]"),
+        "11:19: \"6 mm\" does not fit: ",
+    );
+    one(
+        "curve",
+        &format!("{curve}family = \"mass\"\nvalues = [\"4 kg\", \"4 kg\"]"),
+        "11:19: \"4 kg\" stands twice",
+    );
+    one(
+        "curve",
+        &format!("{curve}family = \"weight\"\nvalues = [\"4 N\"]"),
+        "10:10: \"weight\" is found by a rule",
+    );
+    one(
+        "curve",
+        &format!("{curve}family = \"track-width\"\nvalues = [\"40 mm\"]"),
+        "10:10: \"track-width\" runs along the foot already; expected another quantity",
+    );
+    one(
+        "curve",
+        &format!("{curve}family = \"ground\"\nvalues = [\"mudflats\"]"),
+        "11:11: unknown row \"mudflats\"; expected a row of the table ground; did you mean \"mudflat\"?",
+    );
+    let six = "values = [\"1 kg\", \"2 kg\", \"3 kg\", \"4 kg\", \"5 kg\", \"6 kg\"]";
+    one(
+        "curve",
+        &format!("{curve}family = \"mass\"\n{six}"),
+        "11:51: 6 members; expected at most 5",
+    );
     one("side-by-side", "with = [\"bullock\"]", "7:1: a side by side needs the field \"show\"");
     one("side-by-side", "show = [\"mas\"]", "8:9: unknown quantity \"mas\"");
     one(
@@ -209,6 +247,12 @@ fn rules_of_each_block() {
         "11:8: the search ends before it starts; expected from smaller than to",
     );
     one("target", "make = \"mass\"\nbe = \"1 kg\"\nby = \"slope\"", "8:8: no rule finds \"mass\"");
+    one("hundred-grams", "rows = 0", "8:8: 0 rows; expected 1 to 100");
+    one(
+        "hundred-grams",
+        "of = \"mass\"",
+        "8:1: a hundred-grams block has no field \"of\"; expected one of title, rows",
+    );
     one("levers", "of = \"low-end-presure\"", "did you mean \"low-end-pressure\"?");
     one("levers", "of = \"weight\"\nstep = \"much\"", "9:8: \"much\" is no step; expected a share");
     one("levers", "of = \"weight\"\nstep = \"0 %\"", "9:8: \"0 %\" is no step");

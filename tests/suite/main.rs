@@ -8,12 +8,16 @@
 
 mod app_builds;
 mod arguments;
+mod command_curve;
 mod commands;
 mod golden;
+mod handout;
 mod imports;
 mod ledger;
+mod lesson_authoring;
 mod lesson_practice;
 mod lesson_problems;
+mod lesson_proof;
 mod lesson_shipped;
 mod lesson_text;
 mod notebook;
@@ -21,6 +25,7 @@ mod numbers;
 mod plot;
 mod published;
 mod rules_engine;
+mod runs;
 mod sheet_broken;
 mod sheet_edit;
 mod sheet_file;

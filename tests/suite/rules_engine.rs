@@ -1,7 +1,10 @@
 //! The rules from outside: the whole table, the engine, each topic, and the laws behind them.
 
+mod bounce_and_twist;
 mod cautions;
 mod course;
+mod datum;
+mod duty_laws;
 mod examples;
 mod laws;
 mod motion_laws;
@@ -19,7 +22,7 @@ mod under_way;
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
     balance::*, ground::*, impact::*, machine::*, motion::*, running_gear::*, traction::*,
-    turning::*,
+    turning::*, whole::*,
 };
 use heftwise::rules::{Givens, Lack, Value, Values, evaluate};
 
@@ -72,6 +75,14 @@ const UNDER_WAY: &[(AnyId, f64)] = &[
     (SPIN_RATE.any(), 800.0),
     (SPIN_RADIUS.any(), 0.02),
     (SPIN_MASS.any(), 0.1),
+    (SPIN_UP_TIME.any(), 2.0),
+    (SPIN_ENERGY_WANTED.any(), 5.0),
+    (COUPLED_INERTIA.any(), 1e-5),
+    (KNOWN_INERTIA.any(), 0.1),
+    (KNOWN_PERIOD.any(), 2.0),
+    (TWIST_PERIOD.any(), 3.0),
+    (TRIP_DISTANCE.any(), 100.0),
+    (LOAD_LEFT.any(), 1.0),
     (SWING_TIME_WANTED.any(), 1.0),
 ];
 
@@ -118,14 +129,14 @@ fn crawler_with(changes: &[(AnyId, f64)]) -> Values {
 
 fn lacks(values: &Values, id: impl Into<AnyId>) -> Vec<Lack> {
     match values.of(id) {
-        Value::Missing(lacks) => lacks.clone(),
+        Value::Missing(lacks) => lacks.to_vec(),
         other => panic!("not missing but {other:?}"),
     }
 }
 
 fn words(values: &Values, id: impl Into<AnyId>) -> String {
     match values.of(id) {
-        Value::Invalid(words) => words.clone(),
+        Value::Invalid(words) => words.to_string(),
         other => panic!("not invalid but {other:?}"),
     }
 }

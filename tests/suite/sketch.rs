@@ -8,6 +8,7 @@ use heftwise::quantity::catalogue::machine::{GROUND_FORCE, WEIGHT};
 use heftwise::quantity::catalogue::pressure::{
     END_PRESSURE_RATIO, GROUND_PRESSURE, PRESSURE_OFFSET,
 };
+use heftwise::quantity::catalogue::traction::{LOW_END_SINKAGE, SINKAGE, WHEEL_SINKAGE};
 use heftwise::rules::{Values, evaluate};
 use heftwise::sheet::{Sheet, demo};
 use heftwise::study::Sketch;
@@ -130,15 +131,13 @@ proptest! {
         };
         let force = values.si(GROUND_FORCE).unwrap();
         prop_assert!((under.force() / force - 1.0).abs() < 1e-3, "{} {force}", under.force());
-        // Moment about the middle by a fine sum of strips.
-        let strips = 4000;
-        let strip = length / f64::from(strips);
-        let moment: f64 = (0..strips)
-            .map(|i| -length / 2.0 + (f64::from(i) + 0.5) * strip)
-            .map(|place| {
-                let at = under.profile.windows(2).find(|w| w[0].0 <= place && place <= w[1].0);
-                let ((a, p), (b, q)) = at.map(|w| (w[0], w[1])).unwrap();
-                place * (p + (q - p) * (place - a) / (b - a)) * strip * under.width
+        // Moment about the middle, each straight piece of the profile in closed form.
+        let moment: f64 = under
+            .profile
+            .windows(2)
+            .map(|ends| {
+                let ((a, p), (b, q)) = (ends[0], ends[1]);
+                (b - a) * (p * (2.0 * a + b) + q * (a + 2.0 * b)) / 6.0 * under.width
             })
             .sum();
         let load = values.si(PRESSURE_OFFSET).unwrap();
@@ -235,7 +234,8 @@ fn a_sketch_says_itself_in_words() {
     assert_eq!(
         sketch.in_words(&Units::default()),
         "Sandpiper stands level; its centre of gravity is 22 mm behind the middle and 91.4 mm up. \
-         It presses with 0.830 kPa on average and 1.09 kPa at its rear end."
+         It presses with 0.830 kPa on average and 1.09 kPa at its rear end. It sinks in 3.26 mm \
+         on average and 4.82 mm at its rear end."
     );
     assert_eq!(sketch.lacking_in_words(true), None);
     let (barrow, _) = demo_of("peat-barrow");
@@ -355,4 +355,51 @@ fn a_wrong_block_says_where() {
         problems,
         ["mud.md:9:8: show is empty; expected some of pressure, cg, weight, parts"]
     );
+}
+
+/// The ground stands over the contact as the rules find it: Bekker's equation (J. Y. Wong, Theory
+/// of Ground Vehicles, chapter 2), under the mean, under the low end, and under the light end by its
+/// own pressure.
+#[test]
+fn the_machine_sinks_in_by_what_the_rules_find() {
+    let (bullock, values) = demo_of("bullock");
+    let sinking = bullock.sinking.unwrap();
+    assert_eq!(Some(sinking.mean), values.si(SINKAGE));
+    let (worst, place) = sinking.worst.unwrap();
+    assert_eq!(Some(worst), values.si(LOW_END_SINKAGE));
+    approx::assert_relative_eq!(sinking.at(place), worst, max_relative = 1e-12);
+    assert!(place < 0.0, "its load is behind the middle");
+    let under = bullock.underneath.as_ref().unwrap();
+    let light = under.profile.last().unwrap();
+    // The exponent of this mud is 0.7.
+    let share = (light.1 / under.worst().0).powf(1.0 / 0.7);
+    approx::assert_relative_eq!(sinking.at(light.0), worst * share, max_relative = 1e-9);
+    let banks = |view| {
+        let drawing = drawn(&bullock, view);
+        drawing.shapes.iter().filter(|s| s.tone == Tone::Ground && s.strength < 1.0).count()
+    };
+    assert_eq!((banks(View::Side), banks(View::Rear)), (1, 3), "beside and between two ruts");
+    let words: Vec<String> =
+        drawn(&bullock, View::Side).labels.into_iter().map(|label| label.text).collect();
+    assert!(words.iter().any(|words| words.contains("sinks 11.1 mm (mean)")), "{words:?}");
+}
+
+/// Balance of forces (OpenStax, University Physics Volume 1, section 12.1): pressure times area,
+/// added up over the wheels, is the force on the ground, and the heavier end presses harder.
+#[test]
+fn the_pressure_under_wheels_balances_the_load() {
+    let (cart, values) = demo_of("dune-cart");
+    let force: f64 = cart
+        .bearers
+        .iter()
+        .map(|wheel| wheel.pressure.unwrap() * wheel.contact * wheel.width.unwrap())
+        .sum();
+    approx::assert_relative_eq!(force, values.si(GROUND_FORCE).unwrap(), max_relative = 1e-9);
+    let rows = cart.rows();
+    assert!(rows.len() == 2 && rows[0].1 > rows[1].1, "{rows:?}");
+    assert_eq!(cart.sinking.unwrap().mean, values.si(WHEEL_SINKAGE).unwrap());
+    for view in [View::Side, View::Top, View::Rear] {
+        let drawing = drawn(&cart, view);
+        assert!(drawing.shapes.iter().any(|shape| shape.tone == Tone::Pressure), "{view:?}");
+    }
 }

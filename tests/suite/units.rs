@@ -87,6 +87,8 @@ const DIMENSIONS: &[Dimension] = &[
     Dimension::Power,
     Dimension::Momentum,
     Dimension::Stiffness,
+    Dimension::HeatFlux,
+    Dimension::KinematicViscosity,
     Dimension::Temperature,
     Dimension::TemperatureStep,
 ];

@@ -3,12 +3,16 @@
 mod contrast;
 mod controls;
 mod curve;
+mod every_block;
 mod files;
 mod keys;
 mod lessons;
 mod looks;
+mod meaning;
 mod notebook;
 mod numbers;
 mod recovery;
 mod remembered;
 mod rig;
+mod runs;
+mod workshop;

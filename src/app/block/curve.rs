@@ -1,14 +1,18 @@
 //! The curve: a found number against a given one, your build as a dot that can be dragged.
 
-mod chart;
-mod overlay;
+pub(super) mod chart;
+pub(super) mod overlay;
+mod reader;
+pub(super) mod rows;
 
 use std::collections::HashMap;
 
+pub use chart::style;
 use iced::widget::canvas::Cache;
-use iced::widget::{Column, Row, canvas, column, container, space, stack, text};
+use iced::widget::{canvas, column, container, row, stack, text};
 use iced::{Element, Fill, Length};
 use plotters_iced::ChartWidget;
+pub use reader::Read;
 
 use super::frame;
 use crate::app::desk::Desk;
@@ -16,11 +20,13 @@ use crate::app::page::{Message, Page};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::field;
+use crate::app::widget::focusing::focusing;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Block, BlockKind, Curve};
-use crate::plot::{Build, PlotSpec, table};
+use crate::plot::save::Figure;
+use crate::plot::{self, Build, PlotSpec, PlotStyle};
 use crate::quantity::Units;
-use crate::study::curve::{Ask, Scale};
+use crate::study::curve::{self as study, Ask, Numbers, Scale};
 
 /// The height of the plot, in pixels.
 const HEIGHT: f32 = 320.0;
@@ -31,6 +37,10 @@ const READING: f32 = 24.0;
 #[derive(Default)]
 pub struct State {
     drawn: Option<Drawn>,
+    /// Where the reader reads by key, in the SI unit of the foot.
+    reading: Option<f64>,
+    /// Where it was last saved.
+    saved: String,
 }
 
 struct Drawn {
@@ -50,7 +60,14 @@ pub enum Act {
     Field(field::Event),
     /// The table is opened or closed.
     Table,
+    /// Numbers are read off by key.
+    Read(Read),
+    /// The picture or its numbers are to be saved.
+    Save,
 }
+
+/// The size of a picture saved, in pixels.
+const PICTURE: (u32, u32) = (800, 500);
 
 /// Draws anew the curves of a page that the last change has made stale.
 pub fn refresh(
@@ -98,20 +115,17 @@ impl State {
             to: curve.to,
             scale: if curve.log { Scale::Log } else { Scale::Linear },
             limits: curve.limits.clone(),
+            family: curve.family.clone(),
         };
-        let own = crate::study::Curve::of(&ask, &desk.outcome.givens).ok();
-        let others: Vec<(&str, crate::study::Curve)> = desk
-            .company
-            .all()
-            .iter()
-            .filter_map(|companion| {
-                let curve = crate::study::Curve::of(&ask, &companion.outcome.givens).ok()?;
-                Some((companion.name.as_str(), curve))
-            })
-            .collect();
-        self.drawn = own
-            .and_then(|own| {
-                let others = others.iter().map(|(name, curve)| Build { name, curve });
+        let company = desk.company.all();
+        let givens: Vec<_> = company.iter().map(|companion| &companion.outcome.givens).collect();
+        let own = Numbers { givens: &desk.outcome.givens, spreads: &desk.tally.spreads };
+        self.drawn = study::together(&ask, own, &givens)
+            .ok()
+            .and_then(|(own, others)| {
+                let others = company.iter().zip(&others).filter_map(|(companion, curve)| {
+                    Some(Build { name: &companion.name, curve: curve.as_ref()? })
+                });
                 let builds: Vec<_> =
                     std::iter::once(Build { name: &name, curve: &own }).chain(others).collect();
                 PlotSpec::of(&builds, &settings.units)
@@ -128,70 +142,91 @@ impl State {
     }
 }
 
+impl State {
+    /// The curve as a file may hold it, and a name for that file.
+    pub fn figure(&self) -> Option<(Figure, String)> {
+        let spec = &self.drawn.as_ref()?.spec;
+        let svg = plot::svg(spec, PICTURE, &PlotStyle::PAPER);
+        let name: String = spec.title.split_whitespace().collect::<Vec<_>>().join("-");
+        let name = name.replace(|c: char| !c.is_alphanumeric() && c != '-', "");
+        Some((Figure { svg, numbers: plot::figures(spec) }, name))
+    }
+
+    /// Notes where it was saved.
+    pub fn saved(&mut self, path: &std::path::Path) {
+        self.saved = format!("Saved as {}.", path.display());
+    }
+}
+
 /// A curve that starts on `line` of its lesson.
 pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Message> {
     let place = format!("curve:{line}");
-    let plot: Element<'a, Message> =
-        match page.marks.curves.get(&line).and_then(|s| s.drawn.as_ref()) {
-            Some(drawn) => plot(curve, line, drawn, page)
-                .map(move |event| Message::Curve(line, Act::Field(event))),
-            None => text("This curve cannot be drawn for this build.").style(theme::warning).into(),
-        };
-    let drawn = page.marks.curves.get(&line).and_then(|state| state.drawn.as_ref());
+    let state = page.marks.curves.get(&line);
+    let drawn = state.and_then(|state| state.drawn.as_ref());
+    let plot: Element<'a, Act> = match state.zip(drawn) {
+        Some((state, drawn)) => plot(curve, line, state, drawn, page),
+        None => text("This curve cannot be drawn for this build.").style(theme::warning).into(),
+    };
     let open = page.marks.open.contains(&place);
-    let word = if open { "Hide the table" } else { "Show as a table" };
-    frame(
-        curve.title.as_deref(),
+    let table = if open { "Hide the table" } else { "Show as a table" };
+    let word =
+        |word: &'a str, act: Act| pressable(Kind::Word, text(word).size(size::LABEL)).on_press(act);
+    let saved = state.map(|state| state.saved.as_str()).unwrap_or_default();
+    let content = column![
         column![
-            column![
-                plot,
-                drawn.map(|drawn| text(drawn.spec.summary.as_str()).size(size::LABEL).width(Fill)),
-            ]
-            .spacing(1.5 * UNIT),
-            field::full(&place, curve.against, page.desk, page.settings)
-                .map(move |event| Message::Curve(line, Act::Field(event))),
-            pressable(Kind::Word, text(word).size(size::LABEL))
-                .on_press(Message::Curve(line, Act::Table)),
-            drawn.filter(|_| open).map(|drawn| rows(&drawn.spec)),
+            plot,
+            drawn.map(|drawn| text(drawn.spec.summary.as_str()).size(size::LABEL).width(Fill)),
         ]
         .spacing(1.5 * UNIT),
-    )
+        field::full(&place, curve.against, page.desk, page.settings).map(Act::Field),
+        row![
+            word(table, Act::Table),
+            drawn.map(|_| word("Save the curve", Act::Save)),
+            text(saved).size(size::SMALL).style(theme::soft),
+        ]
+        .spacing(2.0 * UNIT)
+        .wrap()
+        .vertical_spacing(UNIT / 2.0),
+        drawn.filter(|_| open).map(|drawn| rows::rows(plot::table(&drawn.spec), page.width)),
+    ]
+    .spacing(1.5 * UNIT);
+    frame(curve.title.as_deref(), Element::from(content).map(move |act| Message::Curve(line, act)))
+}
+
+/// About how many characters fit above a plot of that width.
+fn room(width: f32) -> usize {
+    (width / (0.56 * size::SMALL)) as usize
 }
 
 fn plot<'a>(
     curve: &'a Curve,
     line: usize,
+    state: &'a State,
     drawn: &'a Drawn,
     page: Page<'a>,
-) -> Element<'a, field::Event> {
+) -> Element<'a, Act> {
     let chart = chart::Plot { spec: &drawn.spec, cache: &drawn.cache, dark: page.dark };
+    let reading = state.reading.map(|si| drawn.spec.x.unit.from_si(si));
+    let words = reading.map(|x| plot::reading(&drawn.spec, x, room(page.width - 4.0 * UNIT)));
+    let words = text(words.unwrap_or_default())
+        .size(size::SMALL)
+        .font(SEMIBOLD)
+        .wrapping(text::Wrapping::None);
     let under = column![
-        space().height(READING),
+        container(words).padding([2, 2]).height(READING).clip(true),
         ChartWidget::new(chart).width(Fill).height(Length::Fixed(HEIGHT)),
     ];
+    let place = format!("curve:{line}");
     let overlay = overlay::Overlay {
         spec: &drawn.spec,
-        place: format!("curve:{line}"),
+        place: place.clone(),
         against: curve.against,
+        reading,
     };
-    container(stack![under, canvas(overlay).width(Fill).height(Length::Fixed(HEIGHT + READING)),])
-        .id(format!("plot:{line}"))
-        .into()
-}
-
-/// The curve as a table.
-fn rows<'a>(spec: &PlotSpec) -> Element<'a, Message> {
-    let table = table(spec);
-    let cells = |cells: Vec<String>, bold: bool| -> Element<'a, Message> {
-        let font = if bold { SEMIBOLD } else { theme::REGULAR };
-        Row::with_children(
-            cells
-                .into_iter()
-                .map(|cell| text(cell).size(size::LABEL).font(font).width(Fill).into()),
-        )
-        .spacing(UNIT)
-        .into()
-    };
-    let rows = table.rows.into_iter().map(|row| cells(row, false));
-    column![cells(table.head, true), Column::with_children(rows).spacing(2)].spacing(4).into()
+    let layers = stack![under, canvas(overlay).width(Fill).height(Length::Fixed(HEIGHT + READING))];
+    let (against, reads) = (curve.against, reading.is_some());
+    let keyed = focusing(format!("reads:{line}"), layers, move |key, modifiers| {
+        reader::act(key, modifiers, reads, || (place.clone(), against))
+    });
+    container(keyed).id(format!("plot:{line}")).into()
 }

@@ -1,13 +1,14 @@
 //! The guess: a question answered before the number is shown, with the reader's own numbers.
 
 mod judge;
+pub mod vote;
 
 use iced::widget::{Column, column, container, row, text};
 use iced::{Center, Element, Fill, Length};
 
 use super::{frame, typed};
 use crate::app::document::flow;
-use crate::app::page::{Message, Page};
+use crate::app::page::{Audience, Message, Page};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Asked, Direction, Guess, GuessKind};
@@ -77,6 +78,9 @@ impl State {
 
 /// A guess, with its reply once answered.
 pub fn view<'a>(guess: &'a Guess, page: Page<'a>) -> Element<'a, Message> {
+    if page.audience != Audience::Reader {
+        return vote::view(guess, page);
+    }
     let state = page.marks.guesses.get(&guess.key);
     let given = state.and_then(|state| state.given);
     let asked = guess.asked(state.map_or(0, |state| state.tries));

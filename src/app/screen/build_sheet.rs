@@ -57,6 +57,8 @@ pub enum Message {
 
 /// From this width of the window on, the numbers stand in two columns.
 const TWO_COLUMNS: f32 = 1100.0;
+/// Under this width of the window, the count of a topic stands under its heading.
+const NARROW: f32 = 340.0;
 /// From this width of the window on, the sketch stands beside the parts.
 const BESIDE: f32 = 1480.0;
 
@@ -91,10 +93,9 @@ impl BuildSheet {
         settings: &'a Settings,
         width: f32,
     ) -> Element<'a, Message> {
-        let wide = width >= TWO_COLUMNS;
         let topics: Vec<Element<'a, Message>> = Topic::ALL
             .iter()
-            .filter_map(|topic| self.section(*topic, desk, settings, wide))
+            .filter_map(|topic| self.section(*topic, desk, settings, width))
             .collect();
         let nothing = topics.is_empty().then(|| {
             text("No number has these words in its name, its meaning or its id.").size(size::BODY)
@@ -180,8 +181,9 @@ impl BuildSheet {
         topic: Topic,
         desk: &'a Desk,
         settings: &'a Settings,
-        wide: bool,
+        width: f32,
     ) -> Option<Element<'a, Message>> {
+        let wide = width >= TWO_COLUMNS;
         let entries: Vec<&'static Entry> = catalogue::all()
             .iter()
             .filter(|entry| entry.topic == topic && self.wanted(entry))
@@ -206,9 +208,16 @@ impl BuildSheet {
         let settable = entries.iter().filter(|entry| entry.is_given()).count();
         let count = (settable > 0).then(|| format!("{stated} of {settable} given"));
         let mark = if open { "−" } else { "+" };
+        let title = text(topic.title()).size(size::HEADING).font(SEMIBOLD).width(Fill);
+        let count = count.map(|count| text(count).size(size::SMALL).style(theme::soft));
+        // A heading without room beside it has its count under it.
+        let title: Element<'a, Message> = if width < NARROW {
+            column![title, count].into()
+        } else {
+            row![title, count].spacing(UNIT).align_y(iced::Center).into()
+        };
         let head = row![
-            text(topic.title()).size(size::HEADING).font(SEMIBOLD).width(Fill),
-            count.map(|count| text(count).size(size::SMALL).style(theme::soft)),
+            container(title).width(Fill),
             text(mark).size(size::HEADING).width(Length::Fixed(2.0 * UNIT)).center(),
         ]
         .spacing(UNIT)

@@ -1,13 +1,12 @@
 //! The notebook: what the reader answered, measured and noted, lesson by lesson.
 
 mod entry;
+mod note;
 
 use std::collections::BTreeMap;
 use std::io;
 use std::path::{Path, PathBuf};
 
-use iced::keyboard::Key;
-use iced::widget::text_editor::{self, Binding, Content, KeyPress};
 use iced::widget::{Column, column, container, row, scrollable, text, text_input};
 use iced::{Center, Element, Fill, Padding};
 
@@ -17,11 +16,12 @@ use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::Lesson;
 use crate::notebook::{Notebook, Record};
 use crate::quantity::Units;
+pub use note::{Act, Note};
 
 /// What is being written on the screen.
 pub struct Notes {
     /// The notes being written, by lesson.
-    editors: BTreeMap<String, Content>,
+    editors: BTreeMap<String, Note>,
     /// Where the notebook is exported to.
     path: String,
     /// What came of the last export, and whether it worked.
@@ -32,7 +32,7 @@ pub struct Notes {
 #[derive(Debug, Clone)]
 pub enum Message {
     /// Something is done in the note of a lesson.
-    Edited(String, text_editor::Action),
+    Note(String, Act),
     /// The path of the export is now this.
     PathTyped(String),
     /// The export is wanted at the path typed.
@@ -75,7 +75,7 @@ impl Notes {
     pub fn open(&mut self, notebook: &Notebook) {
         self.told = None;
         for (id, record) in notebook.lessons() {
-            let editor = || Content::with_text(&record.note);
+            let editor = || Note::new(&record.note);
             self.editors.entry(id.to_owned()).or_insert_with(editor);
         }
     }
@@ -83,11 +83,9 @@ impl Notes {
     /// Acts on a message.
     pub fn update(&mut self, message: Message) -> Action {
         match message {
-            Message::Edited(id, action) => {
-                let edits = action.is_edit();
-                let Some(editor) = self.editors.get_mut(&id) else { return Action::None };
-                editor.perform(action);
-                if edits { Action::Noted(id, editor.text()) } else { Action::None }
+            Message::Note(id, act) => {
+                let changed = self.editors.get_mut(&id).and_then(|note| note.perform(act));
+                changed.map_or(Action::None, |text| Action::Noted(id, text))
             }
             Message::PathTyped(path) => {
                 self.path = path;
@@ -181,7 +179,7 @@ impl Notes {
             part("Measurements", !record.measurements.is_empty()),
             Column::with_children(measurements).spacing(1.5 * UNIT),
             part("Your notes", true),
-            self.editors.get(id).map(|content| note(id, content)),
+            self.editors.get(id).map(|note| note.view(id)),
         ]
         .spacing(UNIT)
         .into()
@@ -229,29 +227,4 @@ fn empty<'a>() -> Element<'a, Message> {
     ]
     .spacing(2.0 * UNIT);
     container(inside).style(theme::block).padding(2.0 * UNIT).width(Fill).into()
-}
-
-/// The editor of a lesson's note.
-fn note<'a>(id: &'a str, content: &'a Content) -> Element<'a, Message> {
-    iced::widget::text_editor(content)
-        .id(format!("note:{id}"))
-        .placeholder("What you saw, what you would try next")
-        .font(REGULAR)
-        .size(size::LABEL)
-        .padding(UNIT)
-        .min_height(80.0)
-        .style(theme::editor)
-        .key_binding(binding)
-        .on_action(move |action| Message::Edited(id.to_owned(), action))
-        .into()
-}
-
-/// The keys of a note: letters pressed with Ctrl that it has no use for go to the window.
-fn binding(press: KeyPress) -> Option<Binding<Message>> {
-    let letter = matches!(press.key, Key::Character(_));
-    let own = matches!(press.key.to_latin(press.physical_key), Some('a' | 'c' | 'v' | 'x'));
-    if press.modifiers.command() && letter && !own {
-        return None;
-    }
-    Binding::from_key_press(press)
 }

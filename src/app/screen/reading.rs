@@ -1,25 +1,31 @@
 //! A lesson being read: the text, and beside it the numbers of the build that it uses.
 
 mod footnote;
+mod frame;
+mod jump;
 mod margin;
+mod meaning;
 mod record;
 
-use iced::advanced::widget::{Id, Operation, operate, operation};
-use iced::widget::{Column, column, container, row, rule, scrollable, text};
-use iced::{Element, Fill, Length, Padding, Rectangle, Task, Vector};
+use std::time::Instant;
 
-use crate::app::block::{self, curve, ledger, measure, sketch};
+use iced::widget::{column, container, row, scrollable};
+use iced::{Element, Fill, Length, Padding, Task};
+
+use crate::app::block::{self, curve, ledger, measure, run, sketch};
 use crate::app::desk::Desk;
-use crate::app::document::{self, blocks};
+use crate::app::document::blocks;
 use crate::app::focus;
-use crate::app::page::{self, Marks, Page};
+use crate::app::page::{self, Audience, Marks, Page};
 use crate::app::settings::Settings;
-use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
-use crate::app::widget::pressable::{Kind, pressable};
+use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::{field, picture};
-use crate::lesson::{Block, BlockKind, Lesson, Target};
+use crate::lesson::{BlockKind, Lesson, Library, Target};
+use crate::plot::save::Figure;
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
+pub use jump::to as jump_to;
+use meaning::Meaning;
 
 /// The scrolled page, to move it by key.
 pub const PAGE: &str = "page";
@@ -31,7 +37,7 @@ pub struct Reading {
     /// How far down, in pixels.
     pub offset: f32,
     marks: Marks,
-    meaning: Option<AnyId>,
+    meaning: Option<Meaning>,
     /// The footnote shown in the margin.
     footnote: Option<String>,
     numbers: bool,
@@ -48,6 +54,17 @@ pub enum Message {
     Jump(String),
     /// The meaning in the margin is put away.
     MeaningClosed,
+    /// Long lists of the meaning in the margin are to be shown whole.
+    MeaningWhole,
+    /// The meaning was asked for with this control of the page.
+    MeaningFrom(usize),
+    /// A part of a lesson is wanted.
+    Part {
+        /// The lesson.
+        lesson: String,
+        /// The heading.
+        anchor: String,
+    },
     /// The numbers of a narrow window, in or out.
     NumbersTurned,
     /// The footnote in the margin is put away.
@@ -56,6 +73,10 @@ pub enum Message {
     Finished(bool),
     /// Another lesson is wanted.
     Lesson(String),
+    /// The lesson is to be shown to a class.
+    Show,
+    /// What plays on the page is to be moved on to this moment.
+    Ticked(Instant),
 }
 
 /// What the shell is asked for.
@@ -72,12 +93,34 @@ pub enum Action {
     PutBack(Vec<AnyId>),
     /// Another lesson.
     Lesson(String),
+    /// A heading of a lesson.
+    Part {
+        /// The lesson.
+        lesson: String,
+        /// The heading.
+        anchor: String,
+    },
+    /// This lesson, shown to a class.
+    Show,
     /// A page on the web.
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
     Noted(Noted),
+    /// A picture is to be saved.
+    Figure(Unsaved),
     /// Work to run.
     Run(Task<Message>),
+}
+
+/// A picture to be saved where the reader says.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Unsaved {
+    /// The line its block starts on.
+    pub line: usize,
+    /// The picture and its numbers.
+    pub figure: Figure,
+    /// A name for its file, without an ending.
+    pub name: String,
 }
 
 /// What the reader has done that leaves a mark beyond the page.
@@ -140,6 +183,11 @@ impl Reading {
         Self { marks, ..self }
     }
 
+    /// Says beside the block of a line where its picture was saved.
+    pub fn saved(&mut self, line: usize, path: &std::path::Path) {
+        self.marks.curves.entry(line).or_default().saved(path);
+    }
+
     /// Throws away what was drawn from another build.
     pub fn forget_drawn(&mut self) {
         self.marks.curves.clear();
@@ -147,7 +195,14 @@ impl Reading {
         self.marks.ledgers.clear();
         self.marks.side_by_side.values_mut().for_each(block::side_by_side::State::forget);
         self.marks.targets.values_mut().for_each(block::target::State::forget);
+        self.marks.hundred_grams.values_mut().for_each(block::hundred_grams::State::forget);
         self.marks.levers.values_mut().for_each(block::levers::State::forget);
+        self.marks.runs.values_mut().for_each(run::State::forget);
+    }
+
+    /// Whether something on the page plays.
+    pub fn plays(&self) -> bool {
+        self.marks.runs.values().any(run::State::plays)
     }
 
     /// Acts on a message.
@@ -158,20 +213,35 @@ impl Reading {
                 self.offset = offset;
                 Action::None
             }
-            Message::Jump(anchor) => Action::Run(jump(&anchor)),
-            Message::MeaningClosed => {
-                self.meaning = None;
+            Message::Jump(anchor) => Action::Run(jump::to(&anchor)),
+            Message::MeaningClosed => match self.meaning.take().and_then(|shown| shown.from) {
+                Some(place) => Action::Run(focus::nth_in(PAGE, place)),
+                None => Action::None,
+            },
+            Message::MeaningWhole => {
+                self.meaning = self.meaning.map(|shown| Meaning { whole: true, ..shown });
                 Action::None
             }
+            Message::MeaningFrom(place) => {
+                self.meaning = self.meaning.map(|shown| Meaning { from: Some(place), ..shown });
+                Action::None
+            }
+            Message::Part { lesson, anchor } if lesson == self.id => Action::Run(jump::to(&anchor)),
+            Message::Part { lesson, anchor } => Action::Part { lesson, anchor },
             Message::NumbersTurned => {
                 self.numbers = !self.numbers;
                 Action::None
             }
             Message::FootnoteClosed => {
-                self.footnote.take().map_or(Action::None, |name| Action::Run(back_to(&name)))
+                self.footnote.take().map_or(Action::None, |name| Action::Run(jump::back_to(&name)))
             }
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
+            Message::Show => Action::Show,
+            Message::Ticked(now) => {
+                self.marks.runs.values_mut().for_each(|run| run.tick(now));
+                Action::None
+            }
         }
     }
 
@@ -191,6 +261,7 @@ impl Reading {
                     return Action::Noted(Noted::Answered(key));
                 }
             }
+            page::Message::Poll(key, act) => self.marks.polls.entry(key).or_default().perform(act),
             page::Message::Faded(line, act) => {
                 let state = self.marks.faded.entry(line).or_default();
                 if let Some(step) = state.perform(act) {
@@ -205,15 +276,31 @@ impl Reading {
                 self.marks.measures.entry(line).or_default().perform(act, &settings.units);
             }
             page::Message::Footnote { name, back: true } => {
-                return Action::Run(back_to(&name));
+                return Action::Run(jump::back_to(&name));
             }
             page::Message::Footnote { name, back: false } => {
                 self.meaning = None;
                 self.footnote = Some(name);
+                return Action::Run(focus::on(footnote::BACK.to_owned()));
             }
             page::Message::Curve(_, curve::Act::Field(event)) => return Action::Field(event),
             page::Message::Curve(line, curve::Act::Table) => {
                 return self.page(page::Message::Working(format!("curve:{line}")), settings);
+            }
+            page::Message::Curve(line, curve::Act::Read(read)) => {
+                self.marks.curves.entry(line).or_default().read(read);
+            }
+            page::Message::Curve(line, curve::Act::Save) => {
+                let figure = self.marks.curves.get(&line).and_then(curve::State::figure);
+                return figure.map_or(Action::None, |(figure, name)| {
+                    Action::Figure(Unsaved { line, figure, name })
+                });
+            }
+            page::Message::Run(line, run::Act::Table) => {
+                return self.page(page::Message::Working(format!("run:{line}")), settings);
+            }
+            page::Message::Run(line, act) => {
+                self.marks.runs.entry(line).or_default().perform(&act);
             }
             page::Message::Edit(edit, gesture) => return Action::Edit(edit, gesture),
             page::Message::Look(line, view) => {
@@ -237,11 +324,13 @@ impl Reading {
         match target {
             Target::Live { id, .. } | Target::Quantity(id) => {
                 self.footnote = None;
-                self.meaning = Some(id);
-                Action::None
+                let from = self.meaning.and_then(|shown| shown.from);
+                self.meaning = Some(Meaning { id, whole: false, from });
+                let from = focus::place_in(PAGE).map(Message::MeaningFrom);
+                Action::Run(from.chain(focus::on(meaning::CLOSE.to_owned())))
             }
             Target::Lesson(id) => Action::Lesson(id),
-            Target::Heading(anchor) => Action::Run(jump(&anchor)),
+            Target::Heading(anchor) => Action::Run(jump::to(&anchor)),
             Target::Web(address) => Action::Web(address),
             Target::Unknown(_) => Action::None,
         }
@@ -251,6 +340,7 @@ impl Reading {
     pub fn refresh(&mut self, lesson: &Lesson, desk: &Desk, settings: &Settings, dark: bool) {
         curve::refresh(&mut self.marks.curves, &lesson.blocks, desk, settings, dark);
         sketch::refresh(&mut self.marks.sketches, &lesson.blocks, desk, settings, dark);
+        run::refresh(&mut self.marks.runs, &lesson.blocks, desk, settings, dark);
         ledger::refresh(&mut self.marks.ledgers, &lesson.blocks, desk);
         block::refresh(&mut self.marks, &lesson.blocks, desk);
     }
@@ -263,18 +353,11 @@ impl Reading {
         desk: &'a Desk,
         settings: &'a Settings,
     ) -> Element<'a, Message> {
-        let page = Page {
-            desk,
-            settings,
-            lesson,
-            marks: &self.marks,
-            dark: around.dark,
-            width: around.column,
-        };
+        let page = self.sheet(lesson, (desk, settings), around.dark, around.column);
         let text = column![
-            self.title(lesson),
-            blocks(body(lesson), page).map(Message::Page),
-            onward(around),
+            frame::title(lesson),
+            blocks(frame::body(lesson), page).map(Message::Page),
+            frame::onward(around),
         ]
         .spacing(2.0 * UNIT)
         .max_width(MEASURE)
@@ -290,59 +373,31 @@ impl Reading {
         .height(Fill);
         let margin = (!around.margin_under).then(|| {
             container(
-                scrollable(container(self.margin(page)).padding(2.0 * UNIT).width(Fill))
-                    .id("margin")
-                    .direction(theme::bar())
-                    .style(theme::scroll)
-                    .height(Fill),
+                scrollable(
+                    container(self.margin(around.library, page)).padding(2.0 * UNIT).width(Fill),
+                )
+                .id("margin")
+                .direction(theme::bar())
+                .style(theme::scroll)
+                .height(Fill),
             )
             .style(theme::panel)
             .width(Length::Fixed(MARGIN))
         });
-        let folded = around.margin_under.then(|| self.folded(page));
+        let folded = around.margin_under.then(|| self.folded(around.library, page));
         column![folded, row![reading, margin]].into()
     }
 
-    fn title<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
-        let minutes = lesson.minutes.map(|minutes| format!("About {minutes} minutes."));
-        let goals = lesson.goals.iter().map(|goal| {
-            row![text("•").size(size::LABEL), text(goal).size(size::LABEL).width(Fill)]
-                .spacing(UNIT)
-                .into()
-        });
-        let outline = lesson.headings.iter().filter(|heading| heading.level == 2).map(|heading| {
-            pressable(Kind::Word, text(&heading.title).size(size::LABEL))
-                .on_press(Message::Jump(heading.anchor.clone()))
-                .into()
-        });
-        let title = text(&lesson.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill);
-        let goals = (!lesson.goals.is_empty()).then(|| {
-            column![
-                text("After this you can").size(size::LABEL).font(SEMIBOLD),
-                Column::with_children(goals).spacing(UNIT / 2.0),
-            ]
-            .spacing(UNIT)
-        });
-        let outline = (!lesson.headings.is_empty()).then(|| {
-            column![
-                text("In this lesson").size(size::LABEL).font(SEMIBOLD),
-                iced::widget::Row::with_children(outline)
-                    .spacing(2.0 * UNIT)
-                    .width(Fill)
-                    .wrap()
-                    .vertical_spacing(UNIT / 2.0),
-            ]
-            .spacing(UNIT)
-        });
-        column![
-            title,
-            minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
-            goals,
-            outline,
-            rule::horizontal(1).style(theme::hairline),
-        ]
-        .spacing(UNIT)
-        .into()
+    /// What its blocks are drawn from, in a column of a width.
+    pub fn sheet<'a>(
+        &'a self,
+        lesson: &'a Lesson,
+        (desk, settings): (&'a Desk, &'a Settings),
+        dark: bool,
+        width: f32,
+    ) -> Page<'a> {
+        let audience = Audience::Reader;
+        Page { desk, settings, lesson, marks: &self.marks, dark, width, audience }
     }
 }
 
@@ -352,6 +407,8 @@ pub const MARGIN: f32 = 312.0;
 /// Where a lesson is shown.
 #[derive(Clone, Copy)]
 pub struct Around<'a> {
+    /// All lessons.
+    pub library: &'a Library,
     /// The lesson before it.
     pub before: Option<&'a Lesson>,
     /// The lesson after it.
@@ -364,92 +421,4 @@ pub struct Around<'a> {
     pub column: f32,
     /// Whether the paper is dark.
     pub dark: bool,
-}
-
-/// The text without a first heading that only says the title again.
-fn body(lesson: &Lesson) -> &[Block] {
-    match lesson.blocks.split_first() {
-        Some((Block { kind: BlockKind::Heading { level: 1, .. }, .. }, rest)) => rest,
-        _ => &lesson.blocks,
-    }
-}
-
-fn onward(around: Around<'_>) -> Element<'_, Message> {
-    let to = |lesson: &Lesson, words: String| {
-        pressable(Kind::Plain, text(words).size(size::LABEL))
-            .on_press(Message::Lesson(lesson.id.clone()))
-    };
-    let (said, word) = if around.finished {
-        ("You have finished this lesson.", "Not finished after all")
-    } else {
-        ("", "I have finished this lesson")
-    };
-    column![
-        rule::horizontal(1).style(theme::hairline),
-        row![
-            pressable(Kind::Plain, text(word).size(size::LABEL))
-                .on_press(Message::Finished(!around.finished)),
-            text(said).size(size::LABEL).style(theme::soft),
-        ]
-        .spacing(UNIT)
-        .align_y(iced::Center),
-        row![
-            around.before.map(|lesson| to(lesson, format!("← {}", lesson.title))),
-            iced::widget::space::horizontal(),
-            around.after.map(|lesson| to(lesson, format!("{} →", lesson.title))),
-        ],
-    ]
-    .spacing(2.0 * UNIT)
-    .into()
-}
-
-/// Gives the focus to the mark of a footnote and brings it into view.
-fn back_to(name: &str) -> Task<Message> {
-    focus::on(document::footnote_id(name))
-}
-
-/// Scrolls the page to a heading.
-fn jump(anchor: &str) -> Task<Message> {
-    operate(FindHeading { heading: Id::from(document::heading_id(anchor)), page: None, top: None })
-        .then(|y| {
-            let offset = operation::scrollable::AbsoluteOffset { x: None, y: Some(y) };
-            operate(operation::scrollable::scroll_to(Id::new(PAGE), offset))
-        })
-}
-
-struct FindHeading {
-    heading: Id,
-    page: Option<Rectangle>,
-    top: Option<f32>,
-}
-
-impl Operation<f32> for FindHeading {
-    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<f32>)) {
-        operate(self);
-    }
-
-    fn scrollable(
-        &mut self,
-        id: Option<&Id>,
-        bounds: Rectangle,
-        _content: Rectangle,
-        _translation: Vector,
-        _state: &mut dyn operation::Scrollable,
-    ) {
-        if id == Some(&Id::new(PAGE)) {
-            self.page = Some(bounds);
-        }
-    }
-
-    fn container(&mut self, id: Option<&Id>, bounds: Rectangle) {
-        if id == Some(&self.heading)
-            && let Some(page) = self.page
-        {
-            self.top = Some((bounds.y - page.y).max(0.0));
-        }
-    }
-
-    fn finish(&self) -> operation::Outcome<f32> {
-        self.top.map_or(operation::Outcome::None, operation::Outcome::Some)
-    }
 }

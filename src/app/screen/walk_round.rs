@@ -9,7 +9,7 @@ use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, ink, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::Lesson;
 use crate::quantity::catalogue;
-use crate::study::walk_round::{Finding, Verdict, walk_round};
+use crate::study::walk_round::{Finding, Verdict, shown, walk_round};
 
 /// A lesson is wanted.
 #[derive(Debug, Clone)]
@@ -27,8 +27,8 @@ pub fn view<'a>(
         text(format!("Walk round {}", desk.name())).size(size::TITLE).font(BOLD).width(Fill),
         text(
             "Each limit, what gives first at the top. A margin is what holds over what is asked: \
-             under 1 it gives. These checks cover the lessons there are; they do not replace a \
-             maker’s manual, local rules or a test with your own eyes on it."
+             under 1 it gives. These checks do not replace a maker’s manual, local rules or a \
+             test with your own eyes on it."
         )
         .size(size::BODY)
         .line_height(theme::LEADING)
@@ -58,23 +58,19 @@ fn card<'a>(
         Verdict::Holds => "Holds",
         Verdict::NotKnown(_) => "Not known yet",
         Verdict::Invalid(_) => "No answer",
+        Verdict::DoesNotApply => "Does not apply",
     };
     let urgent = matches!(finding.verdict, Verdict::Gives | Verdict::Doubtful);
-    let number = finding.margin.map(|margin| {
-        let entry = catalogue::find(finding.limit.margin.name());
-        let shown =
-            entry.map_or_else(String::new, |entry| settings.units.show(entry, margin).to_string());
-        text(shown).size(size::ANSWER).font(BOLD)
+    let number = finding
+        .margin
+        .map(|margin| text(shown(finding.limit, margin)).size(size::ANSWER).font(BOLD));
+    let range = finding.range.map(|(low, high)| {
+        let (low, high) = (shown(finding.limit, low), shown(finding.limit, high));
+        text(format!("could be {low} to {high}")).size(size::SMALL).style(theme::soft)
     });
-    let range =
-        finding.range.zip(finding.margin).zip(catalogue::find(finding.limit.margin.name())).map(
-            |(((low, high), margin), entry)| {
-                let shown = settings.units.show_range(entry, (low, margin, high));
-                text(format!("could be {shown}")).size(size::SMALL).style(theme::soft)
-            },
-        );
     let compared = compared(&finding, desk, settings);
-    let lesson = lessons.iter().find(|lesson| lesson.id == finding.limit.lesson);
+    let applies = finding.verdict != Verdict::DoesNotApply;
+    let lesson = lessons.iter().find(|lesson| applies && lesson.id == finding.limit.lesson);
     container(
         column![
             row![
@@ -90,9 +86,11 @@ fn card<'a>(
             finding.margin.map(bar),
             compared.map(|words| text(words).size(size::LABEL).width(Fill)),
             text(finding.sentence).size(size::LABEL).width(Fill),
-            text(format!("First thing to try: {}", finding.limit.first_move))
-                .size(size::LABEL)
-                .width(Fill),
+            applies.then(|| {
+                text(format!("First thing to try: {}", finding.limit.first_move))
+                    .size(size::LABEL)
+                    .width(Fill)
+            }),
             lesson.map(|lesson| {
                 pressable(Kind::Word, text(format!("Why: {}", lesson.title)).size(size::LABEL))
                     .on_press(OpenLesson(lesson.id.clone()))

@@ -1,7 +1,5 @@
 //! What the shell does on each message.
 
-use std::path::Path;
-
 use iced::advanced::widget::operate;
 use iced::advanced::widget::operation::scrollable;
 use iced::widget::operation;
@@ -9,34 +7,15 @@ use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
-use crate::app::files::Purpose;
-use crate::app::question::{Next, Question};
+use crate::app::keys;
+use crate::app::question::{self, Question};
 use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, contents};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
-use crate::app::{files, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
-use crate::sheet::file::{self, SaveError, Stamp, autosave};
-use crate::sheet::{Edit, History, Sheet};
-
-/// The build the window starts with, and what to say if the one asked for cannot be read.
-pub(super) fn first_desk(build: Option<&Path>) -> (Desk, Option<String>) {
-    let demo = || {
-        let demo = crate::sheet::demo::ALL.first().map(|demo| demo.id);
-        demo.and_then(files::open_demo).unwrap_or_else(blank)
-    };
-    match build.map(files::open) {
-        None => (demo(), None),
-        Some(Ok(desk)) => (desk, None),
-        Some(Err(words)) => (demo(), Some(words)),
-    }
-}
-
-fn blank() -> Desk {
-    Desk::new(History::opened(Sheet::blank()), None, None)
-}
+use crate::sheet::Edit;
 
 /// The other set of units.
 pub(super) fn other_units(settings: &mut Settings) {
@@ -71,8 +50,14 @@ impl App {
                 Task::none()
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
+            reading::Action::Part { lesson, anchor } => {
+                let there = self.go(Place::Lesson(lesson));
+                there.chain(reading::jump_to(&anchor).map(Message::Reading))
+            }
+            reading::Action::Show => self.show(),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
+            reading::Action::Figure(unsaved) => self.choose_figure(unsaved),
             reading::Action::Run(task) => task.map(Message::Reading),
         }
     }
@@ -106,7 +91,7 @@ impl App {
     }
 
     pub(super) fn go(&mut self, place: Place) -> Task<Message> {
-        if let Place::Lesson(id) = &place {
+        if let Place::Lesson(id) | Place::Workshop(id) = &place {
             let known = self.reading.as_ref().is_some_and(|reading| reading.id == *id);
             if !known {
                 let Some(lesson) = self.lesson(id) else { return Task::none() };
@@ -167,6 +152,7 @@ impl App {
 
     pub(super) fn answered(&mut self) -> Task<Message> {
         self.question = None;
+        self.put_off_recovery();
         self.after_save = None;
         self.menu = false;
         Task::none()
@@ -189,239 +175,16 @@ impl App {
     }
 
     /// Settings are never worth stopping for, so a folder that cannot be written is let be.
-    fn save_settings(&mut self) {
+    pub(super) fn save_settings(&mut self) {
         if let Some(reading) = &self.reading {
             self.settings.place = reading.offset;
         }
         let _ = self.settings.save(&self.folders.settings);
     }
 
-    pub(super) fn leave(&mut self, next: Next) -> Task<Message> {
-        if self.desk.history.is_changed_since_save() {
-            self.ask(Question::Unsaved(next))
-        } else {
-            self.proceed(next)
-        }
-    }
-
-    pub(super) fn save_then(&mut self, next: Next) -> Task<Message> {
-        self.question = None;
-        self.after_save = Some(next);
-        self.save()
-    }
-
-    pub(super) fn proceed(&mut self, next: Next) -> Task<Message> {
-        self.question = None;
-        match next {
-            Next::Close => self.close(),
-            Next::Open => files::choose(Purpose::Open),
-            Next::OpenPath(path) => self.open(&path),
-            Next::Demo(id) => files::open_demo(id).map_or_else(Task::none, |desk| self.put(desk)),
-            Next::Blank => {
-                let task = self.put(blank());
-                Task::batch([task, self.go(Place::BuildSheet)])
-            }
-        }
-    }
-
-    fn close(&mut self) -> Task<Message> {
-        // Told once; a notebook that cannot be saved does not hold the window open.
-        if let Some(words) = self.book.keep() {
-            return self.ask(Question::Told(words));
-        }
-        self.forget_recovery();
-        self.save_settings();
-        iced::exit()
-    }
-
-    fn put(&mut self, desk: Desk) -> Task<Message> {
-        self.forget_recovery();
-        let company = std::mem::take(&mut self.desk.company);
-        self.desk = desk;
-        self.desk.company = company;
-        self.kept = self.desk.revision();
-        self.recovered = None;
-        if let Some(reading) = &mut self.reading {
-            reading.forget_drawn();
-        }
-        self.build_sheet.forget_drawn();
-        self.offer_recovery();
-        Task::none()
-    }
-
-    pub(super) fn open(&mut self, path: &Path) -> Task<Message> {
-        match files::open(path) {
-            Ok(desk) => {
-                self.settings.remember(path);
-                self.save_settings();
-                self.put(desk)
-            }
-            Err(words) => self.ask(Question::Told(words)),
-        }
-    }
-
-    /// A dialog that ended without a pick: put away by the reader, or never there at all, and then
-    /// the path can be typed.
-    pub(super) fn unpicked(&mut self, how: files::Unpicked) -> Task<Message> {
-        if how.at_once {
-            let text = self.desk.path.as_deref().map(|path| path.display().to_string());
-            self.question =
-                Some(Question::Path { purpose: how.purpose, text: text.unwrap_or_default() });
-            operation::focus(crate::app::question::PATH)
-        } else {
-            self.after_save = None;
-            Task::none()
-        }
-    }
-
-    pub(super) fn path_typed(&mut self, typed: String) -> Task<Message> {
-        if let Some(Question::Path { text, .. }) = &mut self.question {
-            *text = typed;
-        }
-        Task::none()
-    }
-
-    pub(super) fn path_given(&mut self) -> Task<Message> {
-        let Some(Question::Path { purpose, text }) = self.question.take() else {
-            return Task::none();
-        };
-        let path = Path::new(text.trim());
-        match (text.trim().is_empty(), purpose) {
-            (true, _) => self.ask(Question::Path { purpose, text }),
-            (false, Purpose::Open) => self.open(path),
-            (false, Purpose::Companion) => self.accompany_file(path),
-            (false, Purpose::Save) => self.save_new(&files::with_ending(path.to_owned())),
-        }
-    }
-
-    /// Saves at a path typed, where no dialog has asked before a file is written over.
-    fn save_new(&mut self, path: &Path) -> Task<Message> {
-        if path.exists() && self.desk.path.as_deref() != Some(path) {
-            self.ask(Question::Told(format!(
-                "There is a file at {} already. Save under another name.",
-                path.display()
-            )))
-        } else {
-            self.save_at(path)
-        }
-    }
-
-    pub(super) fn save(&mut self) -> Task<Message> {
-        match self.desk.path.clone() {
-            Some(path) => self.write(&path, self.desk.stamp),
-            None => files::choose_new(&self.desk),
-        }
-    }
-
-    pub(super) fn save_as(&mut self) -> Task<Message> {
-        self.question = None;
-        files::choose_new(&self.desk)
-    }
-
-    /// The dialog has asked already before an existing file is written over.
-    pub(super) fn save_at(&mut self, path: &Path) -> Task<Message> {
-        let stamp = Stamp::on_disk(path).ok().flatten();
-        self.write(path, stamp)
-    }
-
-    pub(super) fn save_over(&mut self) -> Task<Message> {
-        self.question = None;
-        match self.desk.path.clone() {
-            Some(path) => self.save_at(&path),
-            None => files::choose_new(&self.desk),
-        }
-    }
-
-    fn write(&mut self, path: &Path, stamp: Option<Stamp>) -> Task<Message> {
-        match file::save(path, self.desk.sheet(), stamp) {
-            Ok(stamp) => {
-                self.forget_recovery();
-                self.desk.path = Some(path.to_owned());
-                self.desk.stamp = Some(stamp);
-                self.desk.history.mark_saved(self.desk.sheet().clone());
-                self.kept = self.desk.revision();
-                self.settings.remember(path);
-                self.save_settings();
-                self.after_save.take().map_or_else(Task::none, |next| self.proceed(next))
-            }
-            Err(SaveError::ChangedOnDisk { .. }) => {
-                self.ask(Question::ChangedOnDisk { unsaved: true })
-            }
-            Err(error) => self.ask(Question::Told(error.to_string())),
-        }
-    }
-
-    pub(super) fn reread(&mut self) -> Task<Message> {
-        self.question = None;
-        match self.desk.path.clone() {
-            Some(path) => self.open(&path),
-            None => Task::none(),
-        }
-    }
-
-    /// Back at the window: has another program changed the file meanwhile? Asked once a change.
-    pub(super) fn look_at_file(&mut self) -> Task<Message> {
-        let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp) else {
-            return Task::none();
-        };
-        match Stamp::on_disk(path) {
-            Ok(Some(now)) if now != stamp && self.seen != Some(now) && self.question.is_none() => {
-                self.seen = Some(now);
-                let unsaved = self.desk.history.is_changed_since_save();
-                self.ask(Question::ChangedOnDisk { unsaved })
-            }
-            _ => Task::none(),
-        }
-    }
-
-    pub(super) fn keep(&mut self) -> Task<Message> {
-        if self.desk.history.is_changed_since_save() {
-            // A copy that cannot be kept is no reason to stop the reader; saving still says why.
-            let _ = autosave::write(
-                &self.folders.recovery,
-                self.desk.path.as_deref(),
-                self.desk.sheet(),
-            );
-        }
-        self.kept = self.desk.revision();
-        Task::none()
-    }
-
-    pub(super) fn offer_recovery(&mut self) {
-        let path = self.desk.path.clone();
-        if let Ok(Some(found)) = autosave::find(&self.folders.recovery, path.as_deref())
-            && let Ok(sheet) = Sheet::read(&found.text)
-            && sheet != *self.desk.sheet()
-        {
-            self.recovered = Some(sheet);
-            self.question.get_or_insert(Question::Recover(
-                path.unwrap_or_else(|| "a build without a file".into()),
-            ));
-        }
-    }
-
-    pub(super) fn recover(&mut self) -> Task<Message> {
-        self.question = None;
-        if let Some(sheet) = self.recovered.take() {
-            self.desk.replace(sheet);
-        }
-        Task::none()
-    }
-
-    pub(super) fn refuse_recovery(&mut self) -> Task<Message> {
-        self.recovered = None;
-        self.forget_recovery();
-        self.answered()
-    }
-
-    fn forget_recovery(&mut self) {
-        if self.recovered.is_none() {
-            let _ = autosave::discard(&self.folders.recovery, self.desk.path.as_deref());
-        }
-    }
-
     pub(super) fn scroll(&mut self, how: keys::Scroll) -> Task<Message> {
-        let page = Id::new(reading::PAGE);
+        // A question that stands over the page moves in its place.
+        let page = Id::new(if self.question.is_some() { question::SHEET } else { reading::PAGE });
         let by = |y| {
             let offset = scrollable::AbsoluteOffset { x: 0.0, y };
             operate(scrollable::scroll_by(page.clone(), offset))
@@ -431,15 +194,13 @@ impl App {
             keys::Scroll::Pages(pages) => {
                 by(f32::from(pages) * (self.size().height * 0.75).max(120.0))
             }
-            keys::Scroll::Top => {
-                operation::snap_to(reading::PAGE, operation::RelativeOffset::START)
-            }
-            keys::Scroll::End => operation::snap_to(reading::PAGE, operation::RelativeOffset::END),
+            keys::Scroll::Top => operation::snap_to(page, operation::RelativeOffset::START),
+            keys::Scroll::End => operation::snap_to(page, operation::RelativeOffset::END),
         }
     }
 
     pub(super) fn key(&mut self, event: &keyboard::Event) -> Task<Message> {
-        match keys::message(event, self.question.as_ref()) {
+        match keys::message(event, self.question.as_ref(), &self.place) {
             Some(message) => self.update(message),
             None => Task::none(),
         }
@@ -468,6 +229,11 @@ impl App {
             }
             reading
         });
+        self.workshop = self
+            .workshop
+            .take()
+            .and_then(|shown| self.lesson(&shown.id).map(|lesson| (shown, lesson)))
+            .map(|(shown, lesson)| shown.reloaded(lesson));
         Task::none()
     }
 }

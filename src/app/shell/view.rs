@@ -22,6 +22,9 @@ impl App {
         let width = self.size().width;
         let lessons = &self.library.lessons;
         let page = container(self.page(width)).style(theme::page).width(Fill).height(Fill);
+        if let Place::Workshop(_) = self.place {
+            return self.under_question(page);
+        }
         let rail = Rail {
             place: &self.place,
             lessons,
@@ -32,9 +35,17 @@ impl App {
         let body: Element<'_, Message> = if width >= RAIL_FROM {
             row![rail.beside(), page].height(Fill).into()
         } else {
-            column![rail.above(self.menu), page].height(Fill).into()
+            column![rail.above(self.menu, width), page].height(Fill).into()
         };
         let window = column![body, strip::view(&self.desk, &self.settings, width, self.strip)];
+        self.under_question(window)
+    }
+
+    /// The window, and over it what is asked.
+    fn under_question<'a>(
+        &'a self,
+        window: impl Into<Element<'a, Message>>,
+    ) -> Element<'a, Message> {
         let window = inert(self.question.is_some(), window);
         match &self.question {
             Some(asked) => question::over(window, asked),
@@ -51,6 +62,7 @@ impl App {
                     .map(Message::Contents)
             }
             Place::Lesson(id) => self.reading(id, width),
+            Place::Workshop(id) => self.class(id),
             Place::BuildSheet => {
                 self.build_sheet.view(&self.desk, &self.settings, width).map(Message::BuildSheet)
             }
@@ -73,6 +85,7 @@ impl App {
         let margin = if margin_under { 0.0 } else { MARGIN };
         let (before, after) = self.neighbours(id);
         let around = Around {
+            library: &self.library,
             before,
             after,
             finished: self.book.notebook().lesson(id).is_some_and(|it| it.finished.is_some()),

@@ -1,6 +1,8 @@
 //! Named styles: what a thing is, not how it looks, is what a screen asks for.
 
-use iced::widget::{container, rule, scrollable, slider, svg, text, text_editor, text_input};
+use iced::widget::{
+    container, progress_bar, rule, scrollable, slider, svg, text, text_editor, text_input,
+};
 use iced::{Background, Border, Color, Theme, border};
 
 use super::{Ink, ink};
@@ -31,6 +33,21 @@ pub fn panel(theme: &Theme) -> container::Style {
 /// A block in the reading column.
 pub fn block(theme: &Theme) -> container::Style {
     boxed(theme, |ink| (ink.panel, ink.line))
+}
+
+/// A screen with nothing on it.
+pub fn blank(_theme: &Theme) -> container::Style {
+    ground(Color::BLACK)
+}
+
+/// A bar that counts hands.
+pub fn tally(theme: &Theme) -> progress_bar::Style {
+    let ink = ink(theme);
+    progress_bar::Style {
+        background: Background::Color(ink.line),
+        bar: Background::Color(ink.yours),
+        border: border::rounded(2),
+    }
 }
 
 /// A caution.

@@ -217,7 +217,7 @@ struct Input<'a> {
 impl<'a> Input<'a> {
     fn width(self, width: Length) -> Element<'a, Event> {
         let event = event(&self.place, self.id);
-        stepping(self.field.width(width), move |step| event(Act::Stepped(step))).into()
+        stepping(self.field.width(width), move |step| event(Act::Stepped(step)))
     }
 }
 
@@ -300,7 +300,7 @@ fn note<'a>(words: String, style: fn(&iced::Theme) -> text::Style) -> Element<'a
 fn said(entry: &'static Entry, desk: &Desk, settings: &Settings) -> String {
     let Value::Known(known) = desk.outcome.values.of(entry.id) else {
         return match desk.outcome.values.of(entry.id) {
-            Value::Invalid(why) => why.clone(),
+            Value::Invalid(why) => why.to_string(),
             _ => "Not given yet.".to_owned(),
         };
     };

@@ -5,11 +5,9 @@ use std::sync::{LazyLock, Mutex, PoisonError};
 
 use iced::widget::{container, svg, text};
 use iced::{Element, Length};
-use ratex_layout::{LayoutOptions, layout, to_display_list};
-use ratex_svg::{SvgOptions, render_to_svg};
-use ratex_types::math_style::MathStyle;
 
 use crate::app::theme::{self, LEADING};
+use crate::plot::formula::{Formula, ROOM, formula};
 
 /// A formula laid out once: a picture and its measures in em.
 #[derive(Clone)]
@@ -23,15 +21,9 @@ struct Drawn {
 /// Formulas by their TeX and whether they stand on a line of their own.
 type Table = HashMap<(String, bool), Option<Drawn>>;
 
-/// Formulas drawn so far. Layout is pure, so a formula is drawn once a session; the number of
-/// workings is unbounded while a slider moves, so the table is emptied when it grows large.
+/// Pictures of formulas as the window holds them, emptied when there are many.
 static DRAWN: LazyLock<Mutex<Table>> = LazyLock::new(|| Mutex::new(HashMap::new()));
 const KEPT: usize = 512;
-/// Pixels an em is drawn at; the picture is a vector, so this only sets its numbers.
-const EM: f64 = 40.0;
-/// Room around a formula, in em: pictures are cut off at whole pixels.
-const ROOM: f32 = 0.08;
-
 fn draw(tex: &str, display: bool) -> Option<Drawn> {
     let key = (tex.to_owned(), display);
     let mut table = DRAWN.lock().unwrap_or_else(PoisonError::into_inner);
@@ -47,23 +39,10 @@ fn draw(tex: &str, display: bool) -> Option<Drawn> {
 }
 
 fn lay_out(tex: &str, display: bool) -> Option<Drawn> {
-    let nodes = ratex_parser::parse(tex).ok()?;
-    let style = if display { MathStyle::Display } else { MathStyle::Text };
-    let boxed = layout(&nodes, &LayoutOptions { style, ..LayoutOptions::default() });
-    let list = to_display_list(&boxed);
-    let options = SvgOptions {
-        font_size: EM,
-        padding: EM * f64::from(ROOM),
-        embed_glyphs: true,
-        ..Default::default()
-    };
-    let picture = svg::Handle::from_memory(render_to_svg(&list, &options).into_bytes());
-    Some(Drawn {
-        picture,
-        width: list.width as f32,
-        height: list.height as f32,
-        depth: list.depth as f32,
-    })
+    let formula = formula(tex, display)?;
+    let Formula { width, height, depth, .. } = *formula;
+    let picture = svg::Handle::from_memory(formula.svg.clone().into_bytes());
+    Some(Drawn { picture, width, height, depth })
 }
 
 /// A formula on a line of its own, `size` pixels an em; never wider than its place.

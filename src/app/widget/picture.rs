@@ -1,12 +1,7 @@
 //! Pictures of a lesson's folder, in the ink of the page.
 
-use std::sync::{Arc, LazyLock};
-
 use iced::widget::{image, svg};
 use iced::{Element, Length};
-use usvg::fontdb::Database;
-
-use crate::app::theme::FONTS;
 
 /// The largest picture taken, in bytes.
 const LARGEST: usize = 8 << 20;
@@ -29,15 +24,6 @@ pub enum Picture {
     Broken(String),
 }
 
-/// The shipped family alone: a picture looks the same on every machine.
-static LETTERS: LazyLock<Arc<Database>> = LazyLock::new(|| {
-    let mut letters = Database::new();
-    for font in FONTS {
-        letters.load_font_data(font.to_vec());
-    }
-    Arc::new(letters)
-});
-
 /// Makes a picture of a file's bytes; SVG is redrawn so that it reads nothing from outside.
 pub fn read(file: &str, bytes: &[u8]) -> Picture {
     if bytes.len() > LARGEST {
@@ -46,16 +32,7 @@ pub fn read(file: &str, bytes: &[u8]) -> Picture {
     if !file.to_lowercase().ends_with(".svg") {
         return Picture::Photo(image::Handle::from_bytes(bytes.to_vec()));
     }
-    let options = usvg::Options {
-        fontdb: LETTERS.clone(),
-        font_family: crate::app::theme::FAMILY.to_owned(),
-        image_href_resolver: usvg::ImageHrefResolver {
-            resolve_data: usvg::ImageHrefResolver::default_data_resolver(),
-            resolve_string: Box::new(|_, _| None),
-        },
-        ..usvg::Options::default()
-    };
-    match usvg::Tree::from_data(bytes, &options) {
+    match usvg::Tree::from_data(bytes, &crate::plot::picture_options()) {
         Ok(tree) => {
             let day = tree.to_string(&usvg::WriteOptions::default());
             let night = day.replace("#111111", "#ede7da").replace("#0072b2", "#56b4e9");

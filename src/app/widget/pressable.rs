@@ -102,6 +102,20 @@ impl Focusable for State {
     }
 }
 
+/// The ring about whatever has the focus.
+pub(super) fn ring(renderer: &mut Renderer, theme: &Theme, bounds: Rectangle, radius: f32) {
+    use iced::advanced::Renderer as _;
+    renderer.fill_quad(
+        renderer::Quad {
+            bounds: bounds.expand(2.0),
+            border: border::rounded(radius + 2.0).width(2).color(ink(theme).accent),
+            shadow: Shadow::default(),
+            snap: true,
+        },
+        Background::Color(Color::TRANSPARENT),
+    );
+}
+
 struct Dress {
     background: Color,
     edge: Color,
@@ -288,15 +302,7 @@ impl<Message: Clone> Widget<Message, Theme, Renderer> for Pressable<'_, Message>
             Background::Color(dress.background),
         );
         if state.focused {
-            renderer.fill_quad(
-                renderer::Quad {
-                    bounds: bounds.expand(2.0),
-                    border: border::rounded(radius + 2.0).width(2).color(ink(theme).accent),
-                    shadow: Shadow::default(),
-                    snap: true,
-                },
-                Background::Color(Color::TRANSPARENT),
-            );
+            ring(renderer, theme, bounds, radius);
         }
         if self.kind == Kind::Word && self.on_press.is_some() {
             let line = Rectangle { y: bounds.y + bounds.height - 3.0, height: 1.0, ..bounds };

@@ -51,12 +51,12 @@ pub(super) fn cautions(id: AnyId, values: &Values) -> Vec<String> {
     for about in std::iter::once(id).chain(inputs) {
         let Value::Known(known) = values.of(about) else { continue };
         for caution in &known.cautions {
-            if seen.contains(&caution.as_str()) {
+            if seen.contains(&caution.as_ref()) {
                 continue;
             }
             seen.push(caution);
             let is_own = about == id;
-            cautions.push(if is_own { caution.clone() } else { named(about, caution) });
+            cautions.push(if is_own { caution.to_string() } else { named(about, caution) });
         }
     }
     cautions

@@ -21,8 +21,11 @@ pub struct Calculator {
 /// The most numbers a calculator lets the reader change: more than four hide each other's effect.
 const MOST: usize = 4;
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "change", "find", "freeze"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Calculator> {
-    fields.allow(&["title", "change", "find", "freeze"], report);
+    fields.allow(FIELDS, report);
     let calculator = Calculator {
         title: fields.text("title", report).map(|title| title.value),
         change: some(fields, "change", Wanted::Given, report)?,
@@ -42,6 +45,8 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Calculator> {
             report.add(fields.place(name), fault);
         }
     }
+    known::must_bear(("change", &calculator.change), &calculator.find, fields, report);
+    known::must_bear(("freeze", &calculator.freeze), &calculator.find, fields, report);
     Some(calculator)
 }
 

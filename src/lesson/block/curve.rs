@@ -4,6 +4,7 @@ use crate::lesson::fields::Fields;
 use crate::lesson::known::{self, Wanted};
 use crate::lesson::place::{Fault, Report};
 use crate::quantity::{AnyId, Entry, catalogue};
+use crate::sheet::{Family, family};
 
 /// A found number against a given one.
 #[derive(Debug, Clone, PartialEq)]
@@ -22,9 +23,13 @@ pub struct Curve {
     pub log: bool,
     /// Quantities of the dimension of `find`, drawn as lines across.
     pub limits: Vec<AnyId>,
+    /// What differs from line to line beside the build's own, at most five lines.
+    pub family: Option<Family>,
 }
 
-const FIELDS: &[&str] = &["title", "find", "against", "from", "to", "scale", "limits"];
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] =
+    &["title", "find", "against", "from", "to", "scale", "limits", "family", "values"];
 
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
     fields.allow(FIELDS, report);
@@ -41,11 +46,13 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
         to,
         log: is_log(fields, report),
         limits: known::ids(fields, "limits", Wanted::Any, report),
+        family: family(fields, against.id, report),
     };
     if find.id == against.id {
         let fault = Fault::new(format!("\"{}\" against itself", find.id), "another quantity");
         report.add(fields.place("against"), fault);
     }
+    known::must_bear(("against", &[against.id]), &[find.id], fields, report);
     check_log(&curve, against, fields, report);
     for limit in curve.limits.iter().filter_map(|id| catalogue::find(id.name())) {
         if limit.dimension != find.dimension {
@@ -57,6 +64,32 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Curve> {
         }
     }
     Some(curve)
+}
+
+/// The family, from the fields `family` and `values`.
+fn family(fields: &Fields, against: AnyId, report: &mut Report) -> Option<Family> {
+    let Some(name) = fields.text("family", report) else {
+        if fields.has("values") {
+            let fault = Fault::new(
+                "values without a family",
+                "family: the id of a quantity, or a table of presets such as ground",
+            );
+            report.add(fields.place("values"), fault);
+        }
+        return None;
+    };
+    let values = fields.texts("values", report);
+    let texts: Vec<&str> = values.iter().map(|value| value.value.as_str()).collect();
+    match Family::read(&name.value, &texts, against) {
+        Ok(family) => Some(family),
+        Err(faults) => {
+            for family::Fault { value, message, expected, nearest } in faults {
+                let at = value.and_then(|place| values.get(place)).map_or(name.at, |text| text.at);
+                report.add(at, Fault::new(message, expected).nearest(nearest.as_deref()));
+            }
+            None
+        }
+    }
 }
 
 fn is_log(fields: &Fields, report: &mut Report) -> bool {

@@ -109,8 +109,14 @@ impl Faded {
     }
 }
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "step"];
+
+/// The fields of a step.
+pub(super) const STEP: &[&str] = &["say", "is", "quantity", "unit", "blank", "tolerance", "hint"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Faded> {
-    fields.allow(&["title", "step"], report);
+    fields.allow(FIELDS, report);
     let title = fields.text("title", report).map(|title| title.value);
     let tables = fields.tables("a step", "step", report);
     let steps: Vec<_> = tables.iter().filter_map(|table| step(table, report)).collect();
@@ -124,7 +130,7 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Faded> {
 }
 
 fn step(fields: &Fields, report: &mut Report) -> Option<Step> {
-    fields.allow(&["say", "is", "quantity", "unit", "blank", "tolerance", "hint"], report);
+    fields.allow(STEP, report);
     let say = fields.required("say", report).map(|say| say.spans(report));
     let blank = fields.truth("blank", report).unwrap_or(false);
     let hint = fields.text("hint", report);

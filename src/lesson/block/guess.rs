@@ -1,8 +1,10 @@
 //! `guess`: a question answered before the number is shown, with the reader's own numbers.
 
+mod claimed;
 mod variant;
 
 use super::number::{Reference, Tolerance, reference, tolerance};
+use crate::lesson::claim::Says;
 use crate::lesson::document::Span;
 use crate::lesson::fields::Fields;
 use crate::lesson::known::{self, Wanted};
@@ -95,6 +97,29 @@ pub enum SlipValue {
     Times(f64),
 }
 
+/// The fields of every guess.
+const COMMON: &[&str] = &["question", "kind", "why", "variant"];
+/// The fields of every variant.
+const VARIANT: &[&str] = &["question", "why"];
+/// The fields of each kind, of a guess and of its variants.
+const CHOICE_KIND: &[&str] = &["choice"];
+const DIRECTION_KIND: &[&str] = &["answer", "reply", "moves", "by", "find"];
+const NUMBER_KIND: &[&str] = &["answer", "quantity", "tolerance", "slip", "on", "given"];
+const CHOICE: &[&str] = &["text", "right", "idea", "reply"];
+const SLIP: &[&str] = &["value", "factor", "idea", "reply"];
+
+/// The tables of a guess and the fields of each.
+pub(in crate::lesson) const TABLES: &[(&str, &[&str])] = &[
+    ("", COMMON),
+    ("", CHOICE_KIND),
+    ("", DIRECTION_KIND),
+    ("", NUMBER_KIND),
+    ("choice", CHOICE),
+    ("slip", SLIP),
+    ("reply", &["up", "same", "down"]),
+    ("variant", VARIANT),
+];
+
 const KINDS: [&str; 3] = ["choice", "direction", "number"];
 
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Guess> {
@@ -122,15 +147,12 @@ type Kind = fn(&Fields, Option<&GuessKind>, &mut Report) -> Option<GuessKind>;
 
 /// Reports every field that neither a guess nor a guess of this kind has.
 fn allow(fields: &Fields, own: &[&str], of: Option<&GuessKind>, report: &mut Report) {
-    let all: &[&str] = match of {
-        None => &["question", "kind", "why", "variant"],
-        Some(_) => &["question", "why"],
-    };
+    let all = if of.is_none() { COMMON } else { VARIANT };
     fields.allow(&[all, own].concat(), report);
 }
 
 fn choice(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Option<GuessKind> {
-    allow(fields, &["choice"], of, report);
+    allow(fields, CHOICE_KIND, of, report);
     let tables = fields.tables("a choice", "choice", report);
     let choices: Vec<_> = tables.iter().filter_map(|table| one_choice(table, report)).collect();
     if tables.len() < 2 {
@@ -148,11 +170,12 @@ fn choice(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Optio
         );
         report.add(fields.at(), fault);
     }
+    claimed::choices(&choices, fields.at(), report);
     Some(GuessKind::Choice(choices))
 }
 
 fn one_choice(fields: &Fields, report: &mut Report) -> Option<Choice> {
-    fields.allow(&["text", "right", "idea", "reply"], report);
+    fields.allow(CHOICE, report);
     let text = fields.required("text", report);
     let right = fields.truth("right", report).unwrap_or(false);
     let (idea, reply) = if right {
@@ -169,7 +192,7 @@ fn one_choice(fields: &Fields, report: &mut Report) -> Option<Choice> {
 }
 
 fn direction(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Option<GuessKind> {
-    allow(fields, &["answer", "reply"], of, report);
+    allow(fields, DIRECTION_KIND, of, report);
     let text = fields.required("answer", report)?;
     let Some(answer) = Direction::named(&text.value) else {
         let fault = Fault::new(format!("unknown answer \"{}\"", text.value), "up, same or down");
@@ -190,6 +213,7 @@ fn direction(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Op
             replies.push((way, text.spans(report)));
         }
     }
+    claimed::direction(fields, answer, report);
     Some(GuessKind::Direction { answer, replies })
 }
 
@@ -212,7 +236,7 @@ impl Direction {
 }
 
 fn number(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Option<GuessKind> {
-    allow(fields, &["answer", "quantity", "tolerance", "slip"], of, report);
+    allow(fields, NUMBER_KIND, of, report);
     let (same, near, known_slips) = match of {
         Some(GuessKind::Number { quantity, tolerance, slips, .. }) => {
             (catalogue::find(quantity.name()), Some(*tolerance), slips.as_slice())
@@ -237,11 +261,17 @@ fn number(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Optio
     if !fields.has("slip") {
         slips.extend_from_slice(known_slips);
     }
-    Some(GuessKind::Number { answer: answer?, quantity: entry.id, tolerance: tolerance?, slips })
+    let (answer, tolerance) = (answer?, tolerance?);
+    let (on, given) = claimed::basis(fields, report);
+    if let Reference::Si(si) = answer {
+        let says = Says::Answer { quantity: entry.id, si, tolerance, on, given };
+        report.claim(fields.place("answer"), says);
+    }
+    Some(GuessKind::Number { answer, quantity: entry.id, tolerance, slips })
 }
 
 fn slip(fields: &Fields, entry: &Entry, report: &mut Report) -> Option<Slip> {
-    fields.allow(&["value", "factor", "idea", "reply"], report);
+    fields.allow(SLIP, report);
     let idea = fields.required("idea", report);
     let reply = fields.required("reply", report);
     let value = match (fields.text("value", report), fields.number("factor", report)) {

@@ -28,8 +28,11 @@ pub enum LedgerSort {
 
 const SORTS: [(&str, LedgerSort); 2] = [("mass", LedgerSort::Mass), ("list", LedgerSort::List)];
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "sort", "watch"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Ledger> {
-    fields.allow(&["title", "sort", "watch"], report);
+    fields.allow(FIELDS, report);
     let sort = match fields.text("sort", report) {
         Some(text) => known::one_of("order", &text, &SORTS, report)?,
         None => LedgerSort::default(),

@@ -16,8 +16,11 @@ pub struct Levers {
     pub step: Step,
 }
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "of", "step"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Levers> {
-    fields.allow(&["title", "of", "step"], report);
+    fields.allow(FIELDS, report);
     let title = fields.text("title", report).map(|title| title.value);
     let of = known::quantity(fields, "of", Wanted::Found, report);
     let step = match fields.text("step", report) {

@@ -49,7 +49,8 @@ pub struct Measure {
     pub take: bool,
 }
 
-const FIELDS: &[&str] =
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] =
     &["what", "quantity", "tool", "how", "predicted", "error", "over", "under", "take"];
 
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Measure> {

@@ -53,7 +53,7 @@ pub(super) fn reference(text: &Text, entry: &Entry, report: &mut Report) -> Opti
     let Some(name) = text.value.strip_prefix("live:") else {
         return known::amount(text, entry, report).map(Reference::Si);
     };
-    let other = known::noted(known::entry(name, Wanted::Any), text.at, report)?;
+    let other = known::named(name, Wanted::Any, text.at, report)?;
     if other.dimension != entry.dimension {
         let fault = Fault::new(
             format!("\"{}\" is {}", other.id, other.dimension.in_words()),

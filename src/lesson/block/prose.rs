@@ -1,13 +1,16 @@
-//! `deeper` and `teacher`: live blocks whose body is Markdown instead of TOML, without headings and
-//! live blocks. The first line of `deeper` is its title, which stays in view while it is folded.
+//! `deeper`, `answers` and `teacher`: live blocks whose body is Markdown instead of TOML, without
+//! headings and live blocks. The first line of `deeper` is its title, which stays in view while it is
+//! folded. `answers` to the questions before it stay folded too, and off the paper of those who are
+//! asked.
 
 use crate::lesson::document::{Block, BlockKind, Span};
 use crate::lesson::place::{Fault, Origin, Report};
 use crate::lesson::{inline, markdown};
 
 /// The info strings of their fences.
-pub(super) const NAMES: [&str; 2] = [DEEPER, "teacher"];
+pub(in crate::lesson) const NAMES: [&str; 3] = [DEEPER, ANSWERS, "teacher"];
 const DEEPER: &str = "deeper";
+const ANSWERS: &str = "answers";
 
 /// A part that is folded until the reader opens it.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,10 +30,10 @@ pub(super) fn read(
     report: &mut Report,
 ) -> BlockKind {
     let before = report.count();
-    let kind = if name == DEEPER {
-        deeper(&body, origin, at, report).map(BlockKind::Deeper)
-    } else {
-        some(&body, origin, at, report).map(BlockKind::Teacher)
+    let kind = match name {
+        DEEPER => deeper(&body, origin, at, report).map(BlockKind::Deeper),
+        ANSWERS => some(&body, origin, at, report).map(BlockKind::Answers),
+        _ => some(&body, origin, at, report).map(BlockKind::Teacher),
     };
     kind.unwrap_or_else(|| BlockKind::Broken {
         name: name.to_owned(),

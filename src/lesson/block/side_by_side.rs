@@ -22,8 +22,11 @@ pub struct SideBySide {
 /// The most example builds: with the reader's own, three columns fit a page.
 const MOST: usize = 2;
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "show", "with"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<SideBySide> {
-    fields.allow(&["title", "show", "with"], report);
+    fields.allow(FIELDS, report);
     let title = fields.text("title", report).map(|title| title.value);
     let show = some(fields, "show", Wanted::Any, report);
     let with = examples(fields, report);

@@ -55,8 +55,11 @@ const LAYERS: [(&str, SketchLayer); 4] = [
     ("parts", SketchLayer::Parts),
 ];
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "view", "show"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Sketch> {
-    fields.allow(&["title", "view", "show"], report);
+    fields.allow(FIELDS, report);
     let view = match fields.text("view", report) {
         Some(text) => known::one_of("view", &text, &VIEWS, report)?,
         None => SketchView::default(),

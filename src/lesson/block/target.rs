@@ -22,8 +22,11 @@ pub struct Target {
     pub to: Option<f64>,
 }
 
+/// The fields of its table.
+pub(super) const FIELDS: &[&str] = &["title", "make", "be", "by", "from", "to"];
+
 pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Target> {
-    fields.allow(&["title", "make", "be", "by", "from", "to"], report);
+    fields.allow(FIELDS, report);
     let make = known::quantity(fields, "make", Wanted::Found, report);
     let by = known::quantity(fields, "by", Wanted::Given, report);
     let be = fields.required("be", report);
@@ -33,6 +36,7 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Option<Target> {
         let fault = Fault::new(format!("\"{}\" by changing itself", make.id), "another quantity");
         report.add(fields.place("by"), fault);
     }
+    known::must_bear(("by", &[by.id]), &[make.id], fields, report);
     let be = be.and_then(|text| known::amount(&text, make, report));
     let (from, to) = known::range(fields, by, "the search", report);
     Some(Target { title, make: make.id, be: be?, by: by.id, from, to })

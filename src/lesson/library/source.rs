@@ -10,6 +10,9 @@ use crate::lesson::link;
 /// The name of a lesson's text inside its folder.
 pub(super) const TEXT: &str = "lesson.md";
 
+/// The name of the teacher's page beside it.
+pub(super) const TEACHER: &str = "teacher.md";
+
 /// The largest text of a lesson that is read, in bytes.
 const LARGEST_TEXT: u64 = 4 << 20;
 
@@ -29,6 +32,12 @@ pub trait Source {
     /// # Errors
     /// There is no such lesson, or it cannot be read as text.
     fn text(&self, id: &str) -> io::Result<String>;
+
+    /// The teacher's page of a lesson, if it has one.
+    ///
+    /// # Errors
+    /// It is there and cannot be read as text.
+    fn teacher(&self, id: &str) -> io::Result<Option<String>>;
 
     /// A picture from a lesson's folder.
     ///
@@ -59,12 +68,15 @@ impl Source for Folder {
     }
 
     fn text(&self, id: &str) -> io::Result<String> {
-        let bytes = self.read(id, TEXT, LARGEST_TEXT)?;
-        String::from_utf8(bytes).map_err(|error| {
-            let at = error.utf8_error().valid_up_to();
-            let words = format!("the file is not UTF-8 text, from byte {at} on");
-            io::Error::new(io::ErrorKind::InvalidData, words)
-        })
+        in_utf8(self.read(id, TEXT, LARGEST_TEXT)?)
+    }
+
+    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
+        match self.read(id, TEACHER, LARGEST_TEXT) {
+            Ok(bytes) => in_utf8(bytes).map(Some),
+            Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
+            Err(error) => Err(error),
+        }
     }
 
     fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
@@ -100,6 +112,14 @@ impl Folder {
     }
 }
 
+pub(super) fn in_utf8(bytes: Vec<u8>) -> io::Result<String> {
+    String::from_utf8(bytes).map_err(|error| {
+        let at = error.utf8_error().valid_up_to();
+        let words = format!("the file is not UTF-8 text, from byte {at} on");
+        io::Error::new(io::ErrorKind::InvalidData, words)
+    })
+}
+
 /// Whether a name leads one folder down and nowhere else.
 fn is_one_step(name: &str) -> bool {
     let mut steps = Path::new(name).components();
@@ -115,6 +135,8 @@ fn outside() -> io::Error {
 pub struct Memory {
     /// Texts by lesson id.
     pub texts: BTreeMap<String, String>,
+    /// Teacher's pages by lesson id.
+    pub teachers: BTreeMap<String, String>,
     /// Pictures by lesson id and file.
     pub pictures: BTreeMap<(String, String), Vec<u8>>,
 }
@@ -126,6 +148,10 @@ impl Source for Memory {
 
     fn text(&self, id: &str) -> io::Result<String> {
         self.texts.get(id).cloned().ok_or_else(|| io::ErrorKind::NotFound.into())
+    }
+
+    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
+        Ok(self.teachers.get(id).cloned())
     }
 
     fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {

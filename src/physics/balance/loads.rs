@@ -3,20 +3,29 @@
 use uom::ConstZero;
 use uom::si::f64::{Acceleration, Angle, Force, Length, Mass, Ratio};
 
-/// Distance of the centre of gravity ahead of the rear contact, `b = L/2 + e₀`.
+/// How far the middle of the support is ahead of the middle of a track's ground contact, with skis
+/// in front of the track: half of the wheelbase, which runs from the skis to the track's middle.
 ///
-/// `L` is the distance between the front and the rear contact in metres, `e₀` the offset of the
-/// centre of gravity forward from the middle. Below zero it hangs out behind.
 /// Source: the frame itself.
-pub fn rear_arm(support: Length, offset: Length) -> Length {
-    support / 2.0 + offset
+pub fn ski_support_middle(wheelbase: Length) -> Length {
+    wheelbase / 2.0
 }
 
-/// Distance of the centre of gravity behind the front contact, `a = L/2 − e₀`.
+/// Distance of the centre of gravity ahead of the rear contact, `b = L/2 + e₀ − x_s`.
+///
+/// `L` is the distance between the front and the rear contact in metres, `e₀` the place of the
+/// centre of gravity and `x_s` that of the middle of the support, both forward from one line. Below
+/// zero it hangs out behind.
+/// Source: the frame itself.
+pub fn rear_arm(support: Length, offset: Length, middle: Length) -> Length {
+    support / 2.0 + offset - middle
+}
+
+/// Distance of the centre of gravity behind the front contact, `a = L/2 − e₀ + x_s`.
 ///
 /// Source: as [`rear_arm`].
-pub fn front_arm(support: Length, offset: Length) -> Length {
-    support / 2.0 - offset
+pub fn front_arm(support: Length, offset: Length, middle: Length) -> Length {
+    support / 2.0 - offset + middle
 }
 
 /// Load on one end, `F = W (l cos θ − h sin θ) / L`, for a machine standing on a slope.

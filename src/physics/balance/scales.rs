@@ -5,17 +5,23 @@ use uom::si::f64::{Angle, Length, Mass};
 
 use crate::physics::Impossible;
 
-/// Offset of the centre of gravity forward from the middle, `e₀ = L (m_f / (m_f + m_r) − ½)`.
+/// Place of the centre of gravity, `e₀ = x_s + L (m_f / (m_f + m_r) − ½)`.
 ///
-/// Readings of the front and the rear scale in kilograms, level, `L` between them in metres.
+/// Readings of the front and the rear scale in kilograms, level, `L` between them in metres; `x_s`
+/// is the place of the middle between them, forward from the line that `e₀` is counted from.
 /// Source: balance of moments, OpenStax, University Physics Volume 1, section 12.1.
 ///
 /// # Errors
 /// [`Impossible::ScalesSayNothing`] when the scales carry nothing.
-pub fn offset_from_scales(front: Mass, rear: Mass, support: Length) -> Result<Length, Impossible> {
+pub fn offset_from_scales(
+    front: Mass,
+    rear: Mass,
+    support: Length,
+    middle: Length,
+) -> Result<Length, Impossible> {
     let both = front + rear;
     if both > Mass::ZERO {
-        Ok(support * (front / both) - support / 2.0)
+        Ok(middle + support * (front / both) - support / 2.0)
     } else {
         Err(Impossible::ScalesSayNothing)
     }

@@ -1,7 +1,9 @@
 //! Combustion engines by power, torque, fuel and losses.
 
 use uom::si::Quantity;
-use uom::si::f64::{AngularVelocity, AvailableEnergy, MassRate, Power, Ratio, Torque};
+use uom::si::f64::{
+    AngularVelocity, AvailableEnergy, MassRate, Power, Pressure, Ratio, Torque, Volume,
+};
 use uom::typenum::{N2, P2, Z0};
 
 use crate::physics::si;
@@ -40,11 +42,26 @@ pub fn waste_heat(fuel: MassRate, calorific: AvailableEnergy, power: Power) -> P
     si::<uom::si::power::Dimension>(fuel.value * calorific.value) - power
 }
 
+/// Power of the gas on the pistons, `P_i = x P + P_f`.
+///
+/// Full shaft power `P`, load `x`, friction power `P_f` that stays.
+/// Source: M. L. Mathur, R. P. Sharma, Internal Combustion Engine, Example 1.3.
+pub fn indicated_power(full_power: Power, friction: Power, load: Ratio) -> Power {
+    full_power * load + friction
+}
+
+/// Brake mean effective pressure, `p = π z T / V`, with `z` strokes for each cycle.
+///
+/// Torque in newton metres, displacement of all cylinders in cubic metres, above zero.
+/// Source: J. B. Heywood, Internal Combustion Engine Fundamentals, section 2.7 (from memory).
+pub fn brake_mean_pressure(torque: Torque, displacement: Volume, strokes: Ratio) -> Pressure {
+    si(std::f64::consts::PI * strokes.value * torque.value / displacement.value)
+}
+
 /// Share of the gas work that reaches the shaft at part load, `η = x P / (x P + P_f)`.
 ///
 /// Friction power `P_f` stays as the load `x` falls.
 /// Source: M. L. Mathur, R. P. Sharma, Internal Combustion Engine, Example 1.3.
 pub fn mechanical_efficiency(full_power: Power, friction: Power, load: Ratio) -> Ratio {
-    let out = full_power * load;
-    out / (out + friction)
+    full_power * load / indicated_power(full_power, friction, load)
 }

@@ -75,17 +75,6 @@ pub fn back_emf(
     voltage - current * resistance
 }
 
-/// Current from supply and back EMF, `I = (V − E) / R`; standing still `E = 0`.
-///
-/// Source: OpenStax, College Physics 2e, section 23.6 Back Emf.
-pub fn current_from_back_emf(
-    voltage: ElectricPotential,
-    back_emf: ElectricPotential,
-    resistance: ElectricalResistance,
-) -> ElectricCurrent {
-    (voltage - back_emf) / resistance
-}
-
 /// Stall current, `I_s = V / R`.
 ///
 /// Resistance above zero. Source: maxon motor, catalogue data of the EC 40 motors (2013).
@@ -115,12 +104,18 @@ pub fn shaft_torque(
 /// Current that gives a shaft torque, `I = T / K_t + I₀`.
 ///
 /// Source: the first-order model of maxon motor's catalogue (2013).
+///
+/// # Errors
+/// [`Impossible::GroundDrives`] where a braking torque is more than the motor's own friction: the
+/// motor then draws nothing.
 pub fn current(
     torque: Torque,
     constant: TorqueConstant,
     no_load: ElectricCurrent,
-) -> ElectricCurrent {
-    si::<uom::si::electric_current::Dimension>(torque.value / constant.value) + no_load
+) -> Result<ElectricCurrent, Impossible> {
+    let current =
+        si::<uom::si::electric_current::Dimension>(torque.value / constant.value) + no_load;
+    if current.value < 0.0 { Err(Impossible::GroundDrives) } else { Ok(current) }
 }
 
 /// Speed lost to a torque, `Δω = T R / K_t²`.
@@ -202,9 +197,12 @@ pub fn loss(input: Power, output: Power) -> Power {
     input - output
 }
 
-/// Efficiency, `P_out / P_in`; zero while nothing goes in.
-pub fn efficiency(output: Power, input: Power) -> Ratio {
-    output / input
+/// Efficiency, `P_out / P_in`; nothing goes in, no efficiency.
+///
+/// # Errors
+/// [`Impossible::GroundDrives`] where the output is below zero: the load then drives the motor.
+pub fn efficiency(output: Power, input: Power) -> Result<Ratio, Impossible> {
+    if output.value < 0.0 { Err(Impossible::GroundDrives) } else { Ok(output / input) }
 }
 
 /// Input power from output and efficiency, `P_in = P_out / η`.
@@ -271,15 +269,4 @@ pub fn warm_torque_constant(
     coefficient: TemperatureCoefficient,
 ) -> TorqueConstant {
     constant * warm_factor(temperature, reference, coefficient)
-}
-
-/// Temperature coefficient counted from another reference, `α' = α / (1 + α (T' − T))`.
-///
-/// Source: NBS Handbook 100, Copper Wire Tables (from memory).
-pub fn coefficient_from(
-    coefficient: TemperatureCoefficient,
-    reference: ThermodynamicTemperature,
-    other: ThermodynamicTemperature,
-) -> TemperatureCoefficient {
-    coefficient / warm_factor(other, reference, coefficient)
 }

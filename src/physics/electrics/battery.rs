@@ -63,22 +63,13 @@ pub fn sag(current: ElectricCurrent, resistance: ElectricalResistance) -> Electr
     current * resistance
 }
 
-/// Current into a plain resistance, `I = E / (R_load + r)`.
-pub fn current_into(
-    emf: ElectricPotential,
-    load: ElectricalResistance,
-    internal: ElectricalResistance,
-) -> ElectricCurrent {
-    emf / (load + internal)
-}
-
 /// Current drawn by parts that take a steady power through a resistance, the smaller root of
 /// `I (E − I R) = P`.
 ///
 /// Source: power balance at the terminals, OpenStax, College Physics 2e, section 21.2.
 ///
 /// # Errors
-/// [`Impossible::Stalls`] when the supply cannot give that power at any current.
+/// [`Impossible::PackCollapses`] when the supply cannot give that power at any current.
 pub fn current_for_power(
     emf: ElectricPotential,
     resistance: ElectricalResistance,
@@ -86,7 +77,7 @@ pub fn current_for_power(
 ) -> Result<ElectricCurrent, Impossible> {
     let inner = emf.value * emf.value - 4.0 * resistance.value * power.value;
     if inner < 0.0 {
-        return Err(Impossible::Stalls);
+        return Err(Impossible::PackCollapses);
     }
     // The stable form of the smaller root, also with no resistance at all.
     Ok(si(2.0 * power.value / (emf.value + inner.sqrt())))
@@ -135,21 +126,31 @@ pub fn run_time(energy: Energy, power: Power) -> Time {
     energy / power
 }
 
-/// Peukert exponent from two steady discharges, `k = ln(t₁/t₂) / ln(I₂/I₁)`.
+/// Peukert exponent from the rated discharge and a faster one, `k = ln(H/t) / ln(I H/Q)`.
 ///
-/// Lead-acid. Source: W. Peukert 1897, as taught in battery handbooks (from memory).
+/// Lead-acid; rated charge `Q` over rated time `H`, and the time `t` at the current `I`, both steady.
+/// Source: W. Peukert 1897, as taught in battery handbooks (from memory).
+///
+/// # Errors
+/// [`Impossible::NoFasterTest`] unless the test drew more than the rated current and ended sooner.
 pub fn peukert_exponent(
-    current_1: ElectricCurrent,
-    time_1: Time,
-    current_2: ElectricCurrent,
-    time_2: Time,
-) -> Ratio {
-    si((time_1.value / time_2.value).ln() / (current_2.value / current_1.value).ln())
+    charge: ElectricCharge,
+    rated_time: Time,
+    current: ElectricCurrent,
+    time: Time,
+) -> Result<Ratio, Impossible> {
+    let faster = current * rated_time / charge;
+    if faster.value <= 1.0 || time >= rated_time {
+        return Err(Impossible::NoFasterTest);
+    }
+    Ok(si((rated_time / time).value.ln() / faster.value.ln()))
 }
 
-/// Peukert capacity, `I^k t` with amperes and hours: the ampere hours at one ampere.
-pub fn peukert_capacity(current: ElectricCurrent, time: Time, exponent: Ratio) -> ElectricCharge {
-    si(current.value.powf(exponent.value) * time.value)
+/// Charge a current takes in a time, `Q = I t`.
+///
+/// Source: the definition of current, OpenStax, College Physics 2e, section 20.1.
+pub fn charge_given(current: ElectricCurrent, time: Time) -> ElectricCharge {
+    current * time
 }
 
 /// Time to empty by the Peukert law, `t = H (Q / (I H))^k`.

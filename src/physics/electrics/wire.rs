@@ -3,9 +3,8 @@
 use std::f64::consts::PI;
 
 use uom::si::f64::{
-    Area, ElectricCurrent, ElectricCurrentDensity, ElectricalResistance, ElectricalResistivity,
-    Length, MassDensity, Ratio, SpecificHeatCapacity, TemperatureCoefficient, TemperatureInterval,
-    ThermodynamicTemperature, Time, VolumetricHeatCapacity,
+    Area, ElectricCurrent, ElectricalResistance, ElectricalResistivity, Length, Ratio,
+    TemperatureInterval, ThermodynamicTemperature, Time, VolumetricHeatCapacity,
 };
 
 use crate::physics::si;
@@ -36,21 +35,12 @@ pub fn round_diameter(area: Area) -> Length {
 /// Resistance of a wire, `R = ρ L / A`.
 ///
 /// Source: OpenStax, College Physics 2e, section 20.3 Resistance and Resistivity.
-pub fn resistance(
+fn resistance(
     resistivity: ElectricalResistivity,
     length: Length,
     area: Area,
 ) -> ElectricalResistance {
     resistivity * length / area
-}
-
-/// Metal area that gives a resistance, `A = ρ L / R`.
-pub fn area_for_resistance(
-    resistivity: ElectricalResistivity,
-    length: Length,
-    resistance: ElectricalResistance,
-) -> Area {
-    resistivity * length / resistance
 }
 
 /// Resistivity of annealed copper, `1.7241 × 10⁻⁸ Ω·m × (1 + 0.00393 (T − 20 °C))`.
@@ -72,18 +62,19 @@ pub fn pair_resistance(
     resistance(copper_resistivity(temperature), one_way * 2.0, area)
 }
 
-/// Warming of a wire that keeps all its heat, `ΔT = ρ j² t / (ρ_m c)`, resistance steady.
+/// Warming of a copper wire that keeps all its heat, `ΔT = ρ (I/A)² t / (ρ_m c)`, resistance steady.
 ///
-/// Source: energy balance; OpenStax, University Physics Volume 2, sections 1.4 and 9.5.
+/// Density 8890 kg/m³, specific heat 387 J/(kg·K).
+/// Source: energy balance; NBS Handbook 100 (from memory); OpenStax, College Physics, Table 14.1.
 pub fn uncooled_rise(
-    density: ElectricCurrentDensity,
+    current: ElectricCurrent,
+    area: Area,
     resistivity: ElectricalResistivity,
-    mass_density: MassDensity,
-    specific_heat: SpecificHeatCapacity,
     time: Time,
 ) -> TemperatureInterval {
-    let heat = resistivity.value * density.value * density.value;
-    si(heat * time.value / (mass_density.value * specific_heat.value))
+    let density = current.value / area.value;
+    let heat = resistivity.value * density * density;
+    si(heat * time.value / (8890.0 * 387.0))
 }
 
 /// Time a conductor stands a current with no cooling, `t = (k A / I)²`, where
@@ -126,11 +117,4 @@ impl Metal {
             zero_below_freezing: si(234.5),
         }
     }
-}
-
-/// Temperature coefficient of copper's resistance at 20 °C, 0.00393 per kelvin.
-///
-/// Source: NBS Handbook 100, Copper Wire Tables (from memory).
-pub fn copper_coefficient() -> TemperatureCoefficient {
-    si(0.00393)
 }

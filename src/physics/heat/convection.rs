@@ -1,33 +1,28 @@
 //! Cooling by air, still and moving: from numbers without dimension to a coefficient.
 
 use uom::si::f64::{
-    Acceleration, HeatTransfer, KinematicViscosity, Length, Ratio, TemperatureInterval,
-    ThermalConductivity, ThermodynamicTemperature, Velocity,
+    Acceleration, HeatTransfer, KinematicViscosity, Length, Ratio, TemperatureCoefficient,
+    TemperatureInterval, ThermalConductivity, Velocity,
 };
 
-use super::air::{Air, air, film};
-use super::rise_above;
 use crate::physics::si;
 
 /// Above this Reynolds number the flow along a flat plate turns turbulent.
 const TURNS_TURBULENT: f64 = 5e5;
 
-/// Grashof number, `Gr = g β ΔT L³ / ν²`: lift of warm air against its viscosity.
+/// Rayleigh number, `Ra = g β |ΔT| L³ Pr / ν²`: lift of warm air against viscosity and spreading heat.
 ///
 /// Source: F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 9.
-pub fn grashof(
-    gas: &Air,
+pub fn rayleigh(
+    gravity: Acceleration,
+    expansion: TemperatureCoefficient,
     excess: TemperatureInterval,
     length: Length,
-    gravity: Acceleration,
+    viscosity: KinematicViscosity,
+    prandtl: Ratio,
 ) -> Ratio {
-    let lift = gravity.value * gas.expansion.value * excess.value.abs();
-    si(lift * length.value.powi(3) / gas.viscosity.value.powi(2))
-}
-
-/// Rayleigh number, `Ra = Gr Pr`.
-pub fn rayleigh(grashof: Ratio, prandtl: Ratio) -> Ratio {
-    grashof * prandtl
+    let lift = gravity.value * expansion.value * excess.value.abs() * length.value.powi(3);
+    si(lift * prandtl.value / viscosity.value.powi(2))
 }
 
 /// Coefficient from a Nusselt number, `h = Nu k / L`.
@@ -60,19 +55,30 @@ pub fn plate_any(rayleigh: Ratio, prandtl: Ratio) -> Ratio {
     si((0.825 + 0.387 * rayleigh.value.powf(1.0 / 6.0) / term).powi(2))
 }
 
-/// Vertical plate in still air by the integral method, `Nu = 0.678 Ra^¼ (Pr/(0.952 + Pr))^¼`.
-///
-/// Laminar. Source: H. B. Squire, E. R. G. Eckert; J. H. Lienhard, A Heat Transfer Textbook.
-pub fn plate_integral(rayleigh: Ratio, prandtl: Ratio) -> Ratio {
-    let pr = prandtl.value;
-    si(0.678 * (rayleigh.value * pr / (0.952 + pr)).powf(0.25))
+/// Vertical plate in still air, laminar form to `Ra = 10⁹` and all-range form beyond; see
+/// [`plate_laminar`] and [`plate_any`].
+pub fn plate(rayleigh: Ratio, prandtl: Ratio) -> Ratio {
+    if rayleigh.value < 1e9 {
+        plate_laminar(rayleigh, prandtl)
+    } else {
+        plate_any(rayleigh, prandtl)
+    }
 }
 
-/// Tall vertical wall, turbulent still gas, `Nu = 0.13 Ra^(1/3)`.
+/// Factor of the laminar power law by the integral method, `c = 0.678 (Pr/(0.952 + Pr))^¼`.
 ///
-/// `Ra` from 10⁹. Source: W. H. McAdams, Heat Transmission, as textbooks quote it.
-pub fn wall_turbulent(rayleigh: Ratio) -> Ratio {
-    si(0.13 * rayleigh.value.cbrt())
+/// Source: H. B. Squire, E. R. G. Eckert; J. H. Lienhard, A Heat Transfer Textbook.
+pub fn integral_factor(prandtl: Ratio) -> Ratio {
+    let pr = prandtl.value;
+    si(0.678 * (pr / (0.952 + pr)).powf(0.25))
+}
+
+/// Power law of still air, `Nu = c Ra^n`.
+///
+/// `c` 0.59 and `n` ¼ while laminar, 0.10 to 0.13 and ⅓ from `Ra = 10⁹`.
+/// Source: W. H. McAdams, Heat Transmission, as textbooks quote it.
+pub fn power_law(factor: Ratio, rayleigh: Ratio, exponent: Ratio) -> Ratio {
+    factor * rayleigh.value.powf(exponent.value)
 }
 
 /// Level cylinder in still air,
@@ -82,16 +88,6 @@ pub fn wall_turbulent(rayleigh: Ratio) -> Ratio {
 pub fn level_cylinder(rayleigh: Ratio, prandtl: Ratio) -> Ratio {
     let term = prandtl_term(0.559, prandtl, 9.0 / 16.0).powf(8.0 / 27.0);
     si((0.60 + 0.387 * rayleigh.value.powf(1.0 / 6.0) / term).powi(2))
-}
-
-/// The number before `ΔT^n L^(3n − 1)` when `Nu = c Ra^n` is turned into a coefficient for one
-/// film temperature, `F = c k (g β Pr / ν²)^n`; SI units.
-///
-/// Source: W. H. McAdams, Heat Transmission; S. P. Sukhatme, A Textbook on Heat Transfer.
-pub fn still_air_factor(gas: &Air, law: Ratio, exponent: Ratio, gravity: Acceleration) -> f64 {
-    let lift = gravity.value * gas.expansion.value * gas.prandtl.value;
-    let ra = lift / gas.viscosity.value.powi(2);
-    law.value * gas.conductivity.value * ra.powf(exponent.value)
 }
 
 /// Reynolds number, `Re = v L / ν`.
@@ -118,46 +114,4 @@ pub fn across_cylinder(reynolds: Ratio, prandtl: Ratio) -> Ratio {
     let (re, pr) = (reynolds.value, prandtl.value);
     let base = 0.62 * re.sqrt() * pr.cbrt() / prandtl_term(0.4, prandtl, 2.0 / 3.0).powf(0.25);
     si(0.3 + base * (1.0 + (re / 282_000.0).powf(0.625)).powf(0.8))
-}
-
-/// Coefficient of a vertical surface in still air, from temperatures and height.
-///
-/// Laminar form to `Ra = 10⁹`, all-range form beyond; see [`plate_laminar`] and [`plate_any`].
-pub fn still_air(
-    surface: ThermodynamicTemperature,
-    surroundings: ThermodynamicTemperature,
-    height: Length,
-    gravity: Acceleration,
-) -> HeatTransfer {
-    let gas = air(film(surface, surroundings));
-    let gr = grashof(&gas, rise_above(surface, surroundings), height, gravity);
-    let ra = rayleigh(gr, gas.prandtl);
-    let nusselt =
-        if ra.value < 1e9 { plate_laminar(ra, gas.prandtl) } else { plate_any(ra, gas.prandtl) };
-    coefficient(nusselt, gas.conductivity, height)
-}
-
-/// Coefficient of a flat surface with air along it, from speed and length; see [`along_plate`].
-pub fn moving_air_plate(
-    surface: ThermodynamicTemperature,
-    surroundings: ThermodynamicTemperature,
-    speed: Velocity,
-    length: Length,
-) -> HeatTransfer {
-    let gas = air(film(surface, surroundings));
-    let nusselt = along_plate(reynolds(speed, length, gas.viscosity), gas.prandtl);
-    coefficient(nusselt, gas.conductivity, length)
-}
-
-/// Coefficient of a round can with air across it, from speed and diameter; see
-/// [`across_cylinder`].
-pub fn moving_air_cylinder(
-    surface: ThermodynamicTemperature,
-    surroundings: ThermodynamicTemperature,
-    speed: Velocity,
-    diameter: Length,
-) -> HeatTransfer {
-    let gas = air(film(surface, surroundings));
-    let nusselt = across_cylinder(reynolds(speed, diameter, gas.viscosity), gas.prandtl);
-    coefficient(nusselt, gas.conductivity, diameter)
 }

@@ -1,6 +1,6 @@
 //! Fins: how much of a fin works as hard as its root.
 
-use uom::si::f64::{HeatTransfer, Length, Ratio, ThermalConductivity};
+use uom::si::f64::{HeatTransfer, Length, Ratio, ThermalConductivity, ThermalResistance};
 
 use crate::physics::si;
 
@@ -41,4 +41,27 @@ pub fn tip_share(fin_number: Ratio) -> Ratio {
 pub fn efficiency(fin_number: Ratio) -> Ratio {
     let x = fin_number.value;
     si(if x == 0.0 { 1.0 } else { x.tanh() / x })
+}
+
+/// Fin effectiveness, `η 2 L / t`: heat shed over what the bare root would shed.
+///
+/// A plate fin, both faces counted and its edge left out.
+/// Source: F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3.
+pub fn effectiveness(efficiency: Ratio, length: Length, thickness: Length) -> Ratio {
+    efficiency * (length * 2.0 / thickness)
+}
+
+/// Plate fins for a resistance to air, `n = 1 / (R h η 2 L w)`; not rounded.
+///
+/// The root between the fins is left out, which is on the safe side.
+/// Source: F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3.
+pub fn count(
+    resistance: ThermalResistance,
+    h: HeatTransfer,
+    efficiency: Ratio,
+    length: Length,
+    width: Length,
+) -> Ratio {
+    let faces = 2.0 * length.value * width.value;
+    si(1.0 / (resistance.value * h.value * efficiency.value * faces))
 }

@@ -5,15 +5,21 @@
 use uom::si::f64::{
     Area, ElectricCurrent, HeatCapacity, HeatTransfer, Length, Mass, Power, Ratio,
     SpecificHeatCapacity, TemperatureInterval, ThermalConductivity, ThermalResistance, Time,
+    Volume,
 };
 
 use crate::physics::{Impossible, si};
 
-/// Biot number, `Bi = h L / k`, with `L` the volume over the skin.
+/// Biot number, `Bi = h V / (A k)`, with `V` the volume and `A` the skin.
 ///
 /// Source: S. K. Som, Introduction to Heat Transfer, Examples 4.1 and 4.3.
-pub fn biot(h: HeatTransfer, length: Length, conductivity: ThermalConductivity) -> Ratio {
-    si(h.value * length.value / conductivity.value)
+pub fn biot(
+    h: HeatTransfer,
+    volume: Volume,
+    skin: Area,
+    conductivity: ThermalConductivity,
+) -> Ratio {
+    si(h.value * volume.value / (skin.value * conductivity.value))
 }
 
 /// Heat capacity of a mass, `C = m c`.
@@ -72,11 +78,21 @@ pub fn rise_after(at_rest: TemperatureInterval, time: Time, constant: Time) -> T
     si(-at_rest.value * (-time.value / constant.value).exp_m1())
 }
 
-/// Time to cool to a share of the starting excess, `t = −τ ln x`.
+/// Time to cool from one excess to another, `t = −τ ln(ΔT / ΔT₀)`; none when it is cool enough.
 ///
-/// Share above 0, at most 1. Source: S. K. Som, Introduction to Heat Transfer, lumped bodies.
-pub fn time_to_share(constant: Time, share: Ratio) -> Time {
-    constant * -share.value.ln()
+/// Source: S. K. Som, Introduction to Heat Transfer, lumped bodies.
+///
+/// # Errors
+/// [`Impossible::TooHotAlready`] when the air itself is as warm as the limit.
+pub fn time_to_cool(
+    constant: Time,
+    start: TemperatureInterval,
+    wanted: TemperatureInterval,
+) -> Result<Time, Impossible> {
+    if wanted.value <= 0.0 {
+        return Err(Impossible::TooHotAlready);
+    }
+    Ok(constant * (start.value / wanted.value).max(1.0).ln())
 }
 
 /// Time of steady loss from cold to an allowed rise, `t = −τ ln(1 − ΔT / ΔT_∞)`.
@@ -96,11 +112,6 @@ pub fn time_to_rise(
         return Err(Impossible::NeverReached);
     }
     Ok(constant * -(-allowed.value / at_rest.value).ln_1p())
-}
-
-/// Time to a rise with no cooling at all, `t = C ΔT / P`: the worst case.
-pub fn uncooled_time(capacity: HeatCapacity, rise: TemperatureInterval, loss: Power) -> Time {
-    si(capacity.value * rise.value / loss.value)
 }
 
 /// Heat to warm a body, `Q = C ΔT`.
@@ -146,32 +157,6 @@ pub fn duty_peak(
     let up = (-work_time.value / constant.value).exp_m1();
     let down = (-cycle.value / constant.value).exp_m1();
     si(at_rest.value * up / down)
-}
-
-/// Rest after each stretch of work that keeps the peak at an allowed rise,
-/// `t₂ = −τ ln(1 − (ΔT_∞/ΔT)(1 − e^(−t₁/τ))) − t₁`; none when the rise at rest is allowed.
-///
-/// # Errors
-/// [`Impossible::TooHotAlready`] when nothing is allowed; [`Impossible::NoRestWillDo`] when one
-/// stretch alone passes it.
-pub fn rest_needed(
-    at_rest: TemperatureInterval,
-    allowed: TemperatureInterval,
-    work_time: Time,
-    constant: Time,
-) -> Result<Time, Impossible> {
-    if allowed.value <= 0.0 {
-        return Err(Impossible::TooHotAlready);
-    }
-    if at_rest <= allowed {
-        return Ok(si(0.0));
-    }
-    let up = (-work_time.value / constant.value).exp_m1();
-    let left = at_rest.value / allowed.value * up;
-    if left <= -1.0 {
-        return Err(Impossible::NoRestWillDo);
-    }
-    Ok(constant * -left.ln_1p() - work_time)
 }
 
 /// Excess left after cooling whose coefficient fades with it,

@@ -37,7 +37,8 @@ pub fn sink_needed(
 
 /// Junction to case from a rating that falls in a straight line to nothing at the limit.
 ///
-/// `R = ΔT / P`. Source: data sheets of power transistors.
+/// `R = (T_end − T_case) / P`, with the case at the temperature the rating is given for.
+/// Source: data sheets of power transistors.
 pub fn from_derating(span: TemperatureInterval, rated: Power) -> ThermalResistance {
     si(span.value / rated.value)
 }

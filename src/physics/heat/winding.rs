@@ -107,6 +107,29 @@ pub fn continuous_current(
     Ok(si((allowed.value / (thermal.value * warm)).sqrt()))
 }
 
+/// Time from cold of a steady current that nothing cools, `t = C / (α P) ln(1 + α ΔT)`.
+///
+/// `P` is the loss with the winding at air temperature. The copper's resistance grows with its
+/// rise, so `C dθ/dt = P (1 + α θ)`; this is that integral. With `α = 0` it is `C ΔT / P`.
+/// Seconds, in which nearly nothing leaves the winding.
+/// Source: energy balance with the resistance law of copper, NBS Handbook 100 (from memory).
+///
+/// # Errors
+/// [`Impossible::TooHotAlready`] when nothing is allowed.
+pub fn uncooled_time(
+    capacity: HeatCapacity,
+    allowed: TemperatureInterval,
+    loss: Power,
+    coefficient: TemperatureCoefficient,
+) -> Result<Time, Impossible> {
+    if allowed.value < 0.0 {
+        return Err(Impossible::TooHotAlready);
+    }
+    let growth = coefficient.value * allowed.value;
+    let mean = if growth == 0.0 { 1.0 } else { growth.ln_1p() / growth };
+    Ok(si(capacity.value * allowed.value / loss.value * mean))
+}
+
 /// The two linear equations in the form `θ' = M θ + b`.
 struct Linear {
     m: [[f64; 2]; 2],
@@ -176,8 +199,7 @@ pub fn cold() -> Rises {
 ///
 /// Closed form: the moment at which its two exponentials balance.
 pub fn soak_peak(path: &Path, stopped: Rises) -> TemperatureInterval {
-    let idle = Heating { loss: si(0.0), copper: si(0.0), coefficient: si(0.0) };
-    let line = Linear::new(path, &idle);
+    let line = Linear::new(path, &idle());
     let (slow, fast) = line.rates();
     let start = [stopped.winding.value, stopped.housing.value];
     let [[_, _], [c, d]] = line.m;
@@ -231,6 +253,84 @@ pub fn time_to_rise(
     for _ in 0..100 {
         let middle = low + (high - low) / 2.0;
         if there(middle) { high = middle } else { low = middle }
+    }
+    Ok(si(high))
+}
+
+fn idle() -> Heating {
+    Heating { loss: si(0.0), copper: si(0.0), coefficient: si(0.0) }
+}
+
+/// Rises at the end of each stretch of work, the hottest moment of work and rest without end.
+///
+/// The state that one round of rest and work brings back to itself, in closed form; no current while
+/// it rests, the same cooling throughout.
+/// Source: IEC 60034-1 duty type S3 (from memory), by the two-body model of this file.
+///
+/// # Errors
+/// [`Impossible::RunsAway`] when every round ends warmer than the one before.
+pub fn duty_peak(
+    path: &Path,
+    heating: &Heating,
+    work: Time,
+    rest: Time,
+) -> Result<Rises, Impossible> {
+    let busy = Linear::new(path, heating);
+    let resting = Linear::new(path, &idle());
+    let gained = busy.after([0.0, 0.0], work.value);
+    // What one round leaves of a start, its own heating left out.
+    let fading = Linear { m: busy.m, b: 0.0 };
+    let left = |start| fading.after(resting.after(start, rest.value), work.value);
+    let ([a, c], [b, d]) = (left([1.0, 0.0]), left([0.0, 1.0]));
+    let (a, d) = (1.0 - a, 1.0 - d);
+    let determinant = a * d - b * c;
+    if !(a > 0.0 && d > 0.0 && determinant > 0.0) {
+        return Err(Impossible::RunsAway);
+    }
+    Ok(Rises {
+        winding: si((d * gained[0] + b * gained[1]) / determinant),
+        housing: si((c * gained[0] + a * gained[1]) / determinant),
+    })
+}
+
+/// Rest after each stretch of work that keeps the peak of [`duty_peak`] at an allowed rise; none
+/// when the rise at rest is allowed.
+///
+/// Found by halving: more rest only ever lowers the peak.
+///
+/// # Errors
+/// [`Impossible::TooHotAlready`] when nothing is allowed; [`Impossible::NoRestWillDo`] when one
+/// stretch from cold passes it.
+pub fn rest_needed(
+    path: &Path,
+    heating: &Heating,
+    allowed: TemperatureInterval,
+    work: Time,
+) -> Result<Time, Impossible> {
+    if allowed.value <= 0.0 {
+        return Err(Impossible::TooHotAlready);
+    }
+    let total = path.to_housing + path.to_air;
+    if steady_rise(heating.loss, heating.copper, heating.coefficient, total)
+        .is_ok_and(|rise| rise <= allowed)
+    {
+        return Ok(si(0.0));
+    }
+    let holds = |rest: f64| {
+        duty_peak(path, heating, work, si(rest)).is_ok_and(|peak| peak.winding <= allowed)
+    };
+    let (mut low, mut high) = (0.0, path.to_air.value * path.housing.value);
+    let mut doublings = 0;
+    while !holds(high) {
+        (low, high) = (high, 2.0 * high);
+        doublings += 1;
+        if doublings > 60 {
+            return Err(Impossible::NoRestWillDo);
+        }
+    }
+    for _ in 0..100 {
+        let middle = f64::midpoint(low, high);
+        if holds(middle) { high = middle } else { low = middle }
     }
     Ok(si(high))
 }

@@ -50,10 +50,17 @@ pub fn speed_pushed_on(mass: Mass, speed: Velocity, impulse: Momentum) -> Veloci
     speed + impulse / mass
 }
 
-/// Energy that bending, heat and noise take, `E = ½ u J (1 − ε)`, with [`exchanged_impulse`] `J`.
+/// Energy that bending, heat and noise take, `E = ½ J (u − u')`.
 ///
-/// The kinetic energy before less that after; it is not below zero for a restitution of 1 or less.
+/// `J` is the impulse on each, `u` the [`closing_speed`] before and `u' = v₂' − v₁'` the speed at
+/// which they part. It is the kinetic energy of both before less that after: not below zero for a
+/// bounce of 1 or less, and below zero when something springy or explosive lets go between them.
 /// Source: OpenStax, College Physics 2e, section 8.5 Inelastic Collisions in One Dimension.
-pub fn energy_lost(closing: Velocity, impulse: Momentum, restitution: Ratio) -> Energy {
-    closing * impulse * (Ratio::new::<ratio>(1.0) - restitution) / 2.0
+pub fn energy_lost(
+    impulse: Momentum,
+    closing: Velocity,
+    after: Velocity,
+    other_after: Velocity,
+) -> Energy {
+    impulse * (closing - (other_after - after)) / 2.0
 }

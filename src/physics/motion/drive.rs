@@ -247,6 +247,6 @@ pub fn constant_power_distance(power: Power, mass: Mass, time: Time) -> Length {
 /// Speed from rest at constant power on the level, `v = √(2 P t / m)`.
 ///
 /// Source: as [`constant_power_distance`].
-pub fn constant_power_speed(power: Power, mass: Mass, time: Time) -> Velocity {
+fn constant_power_speed(power: Power, mass: Mass, time: Time) -> Velocity {
     (power * time * 2.0 / mass).sqrt()
 }

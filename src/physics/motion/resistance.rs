@@ -1,7 +1,7 @@
 //! What holds the machine back, and the power that goes into it.
 
 use uom::ConstZero;
-use uom::si::f64::{Acceleration, Area, Force, Mass, MassDensity, Power, Ratio, Velocity};
+use uom::si::f64::{Acceleration, Area, Force, Length, Mass, MassDensity, Power, Ratio, Velocity};
 
 /// Drag area `A_d = C_d A`.
 ///
@@ -20,14 +20,6 @@ pub fn air_drag(density: MassDensity, drag_area: Area, speed: Velocity) -> Force
     density * drag_area * speed * speed * 0.5
 }
 
-/// How drag grows with speed, `(v₂ / v₁)²`.
-///
-/// Source: as [`air_drag`].
-pub fn drag_rise(from: Velocity, to: Velocity) -> Ratio {
-    let rise = to / from;
-    rise * rise
-}
-
 /// Speed at which drag alone takes a force, `v = √(2 F / (ρ C_d A))`; zero for a force below zero.
 ///
 /// Source: terminal speed, OpenStax, University Physics Volume 1, section 6.4.
@@ -40,6 +32,15 @@ pub fn terminal_speed(force: Force, density: MassDensity, drag_area: Area) -> Ve
 /// Source: D. J. C. MacKay, Sustainable Energy - without the hot air, technical chapter A.
 pub fn drag_crossover(rolling: Force, density: MassDensity, drag_area: Area) -> Velocity {
     terminal_speed(rolling, density, drag_area)
+}
+
+/// Distance between stops at which the air takes as much energy as starting, `d = m / (ρ A_d)`.
+///
+/// Mass in kilograms, density in kilograms per cubic metre, drag area in square metres; every stop
+/// throws the speed away. Source: D. J. C. MacKay, Sustainable Energy - without the hot air,
+/// technical chapter A.
+pub fn stop_spacing_balance(mass: Mass, density: MassDensity, drag_area: Area) -> Length {
+    mass / (density * drag_area)
 }
 
 /// Two forces along the way, added.

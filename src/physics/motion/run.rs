@@ -1,6 +1,5 @@
 //! Getting up to speed, step by step.
 
-use differential_equations::prelude::*;
 use uom::ConstZero;
 use uom::si::acceleration::meter_per_second_squared;
 use uom::si::f64::{Acceleration, Force, Length, Mass, Power, Time, Velocity};
@@ -8,8 +7,8 @@ use uom::si::length::meter;
 use uom::si::time::second;
 use uom::si::velocity::meter_per_second;
 
-use super::drive::Drive;
-use crate::physics::Impossible;
+use super::drive::{Drive, Limit};
+use crate::physics::{Impossible, accumulate};
 
 /// How long and how far.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -20,64 +19,92 @@ pub struct Run {
     pub distance: Length,
 }
 
-/// Time and distance over speed: `dt/dv = 1/a(v)` and `ds/dv = v/a(v)`.
-struct SpeedUp<'a> {
-    drive: &'a Drive,
-    target: Velocity,
-    drag: Force,
+/// A drive against an air drag that goes with the square of the speed.
+#[derive(Debug, Clone, Copy)]
+pub struct SpeedUp<'a> {
+    /// What pushes, and what holds back at any speed.
+    pub drive: &'a Drive,
+    /// A speed above zero at which the drag is known.
+    pub reference: Velocity,
+    /// The drag at that speed.
+    pub drag: Force,
 }
 
 impl SpeedUp<'_> {
+    /// Acceleration at a speed and what sets it; none when nothing limits it, as at rest with power
+    /// alone.
+    pub fn at(&self, speed: Velocity) -> Option<(Acceleration, Limit)> {
+        let share = speed / self.reference;
+        self.drive.acceleration(speed, self.drag * share * share)
+    }
+
     fn acceleration(&self, speed: f64) -> f64 {
-        let speed = Velocity::new::<meter_per_second>(speed);
-        let share = speed / self.target;
-        self.drive
-            .acceleration(speed, self.drag * share * share)
+        self.at(Velocity::new::<meter_per_second>(speed))
             .map_or(f64::INFINITY, |(a, _)| a.get::<meter_per_second_squared>())
     }
-}
 
-impl ODE<f64, [f64; 2]> for SpeedUp<'_> {
-    fn diff(&self, speed: f64, _: &[f64; 2], over_speed: &mut [f64; 2]) {
-        let acceleration = self.acceleration(speed);
-        *over_speed = [1.0 / acceleration, speed / acceleration];
+    /// Time and distance from rest to each of several speeds, the first of them zero: `dt/dv =
+    /// 1/a(v)` and `ds/dv = v/a(v)` added up over the speed.
+    ///
+    /// Speeds increasing, in metres per second.
+    /// Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 2.
+    ///
+    /// # Errors
+    /// [`Impossible::NeverThatFast`] when the acceleration runs out before the last of them, and
+    /// [`Impossible::NoLimitKnown`] when nothing limits it.
+    pub fn through(&self, speeds: &[Velocity]) -> Result<Vec<Run>, Impossible> {
+        let speeds: Vec<f64> = speeds.iter().map(|v| v.get::<meter_per_second>()).collect();
+        // Acceleration never grows with speed, so its end tells whether the target is reached.
+        let last = speeds.last().map_or(f64::INFINITY, |end| self.acceleration(*end));
+        if last.is_infinite() {
+            return Err(Impossible::NoLimitKnown);
+        }
+        if last <= 0.0 {
+            return Err(Impossible::NeverThatFast);
+        }
+        let over_speed = |speed: f64| {
+            let acceleration = self.acceleration(speed);
+            [1.0 / acceleration, speed / acceleration]
+        };
+        let sums = accumulate(over_speed, &speeds).ok_or(Impossible::NeverThatFast)?;
+        Ok(sums
+            .into_iter()
+            .map(|[time, distance]| Run {
+                time: Time::new::<second>(time),
+                distance: Length::new::<meter>(distance),
+            })
+            .collect())
+    }
+
+    /// The speed below `limit` at which nothing is left to accelerate with, by halving; none when
+    /// it still accelerates there.
+    pub fn tops_out(&self, limit: Velocity) -> Option<Velocity> {
+        let (mut low, mut high) = (0.0, limit.get::<meter_per_second>());
+        if self.acceleration(high) > 0.0 {
+            return None;
+        }
+        for _ in 0..100 {
+            let middle = low + (high - low) / 2.0;
+            if self.acceleration(middle) > 0.0 { low = middle } else { high = middle }
+        }
+        Some(Velocity::new::<meter_per_second>(low))
     }
 }
 
-/// Time and distance from rest to a speed, by integrating over the speed (Dormand and Prince's
-/// Runge-Kutta method of order 8, relative tolerance 10⁻⁹).
+/// Time and distance from rest to a speed, as [`SpeedUp::through`] has them.
 ///
 /// `drag` is the air drag at the target speed; below, it goes with the square of the speed. Speeds in
-/// metres per second. Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 2.
+/// metres per second.
 ///
 /// # Errors
-/// [`Impossible::NeverThatFast`] when the acceleration runs out before the target, and
-/// [`Impossible::NoLimitKnown`] when nothing limits it.
+/// As [`SpeedUp::through`].
 pub fn run_up(drive: &Drive, target: Velocity, drag: Force) -> Result<Run, Impossible> {
     if target == Velocity::ZERO {
         return Ok(Run { time: Time::ZERO, distance: Length::ZERO });
     }
-    let speed_up = SpeedUp { drive, target, drag };
-    let end = target.get::<meter_per_second>();
-    // Acceleration never grows with speed, so its end tells whether the target is reached.
-    let last = speed_up.acceleration(end);
-    if last.is_infinite() {
-        return Err(Impossible::NoLimitKnown);
-    }
-    if last <= 0.0 {
-        return Err(Impossible::NeverThatFast);
-    }
-    let solved = IVP::ode(&speed_up, 0.0, end, [0.0, 0.0])
-        .method(ExplicitRungeKutta::dop853().rtol(1e-9).atol(1e-12))
-        .solve();
-    let [time, distance] = match solved {
-        Ok(solution) => solution.y.last().copied(),
-        // The solver may stop a rounding error short of the end, with no step left to take.
-        Err(Error::StepSize { t, y }) if t >= end * (1.0 - 1e-9) => Some(y),
-        Err(_) => None,
-    }
-    .ok_or(Impossible::NeverThatFast)?;
-    Ok(Run { time: Time::new::<second>(time), distance: Length::new::<meter>(distance) })
+    let speed_up = SpeedUp { drive, reference: target, drag };
+    let runs = speed_up.through(&[Velocity::ZERO, target])?;
+    runs.last().copied().ok_or(Impossible::NeverThatFast)
 }
 
 /// Mean acceleration from rest, `a = v / t`.

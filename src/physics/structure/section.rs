@@ -10,19 +10,19 @@ use crate::physics::Impossible;
 
 /// One piece of a built-up section; a hole is a piece of negative area and second moment.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Piece {
+struct Piece {
     /// Its area.
-    pub area: Area,
+    area: Area,
     /// How high its own middle is above any one line.
-    pub height: Length,
+    height: Length,
     /// Its second moment about its own middle.
-    pub second_moment: SecondMoment,
+    second_moment: SecondMoment,
 }
 
 /// Second moment about an axis a distance off the middle, `I = I₀ + A d²`.
 ///
 /// Source: parallel axis theorem, Baker and Haynes, Engineering Statics, chapter 10.
-pub fn shift(second_moment: SecondMoment, area: Area, distance: Length) -> SecondMoment {
+fn shift(second_moment: SecondMoment, area: Area, distance: Length) -> SecondMoment {
     second_moment + area * (distance * distance)
 }
 
@@ -31,7 +31,7 @@ pub fn shift(second_moment: SecondMoment, area: Area, distance: Length) -> Secon
 ///
 /// Pieces that are firmly joined along their whole length.
 /// Source: Baker and Haynes, Engineering Statics, chapter 10, built-up beam.
-pub fn together(pieces: &[Piece]) -> (Length, SecondMoment) {
+fn together(pieces: &[Piece]) -> (Length, SecondMoment) {
     let area = pieces.iter().fold(Area::ZERO, |sum, piece| sum + piece.area);
     let first = pieces.iter().fold(Volume::ZERO, |sum, piece| sum + piece.area * piece.height);
     let middle: Length = first / area;
@@ -135,6 +135,38 @@ pub fn flanged_area(flange: (Length, Length), web: (Length, Length)) -> Area {
 /// Source: parallel axis theorem, Baker and Haynes, Engineering Statics, chapter 10.
 pub fn flanged_second_moment(flange: (Length, Length), web: (Length, Length)) -> SecondMoment {
     together(&flanged_pieces(flange, web)).1
+}
+
+/// Second moment of two equal sections side by side that are firmly joined, bent about the line
+/// midway between them: `I = 2 (I₀ + A (s/2)²)`, `s` from middle to middle.
+///
+/// Source: parallel axis theorem, Baker and Haynes, Engineering Statics, chapter 10.
+pub fn pair_second_moment(
+    second_moment: SecondMoment,
+    area: Area,
+    spacing: Length,
+) -> SecondMoment {
+    shift(second_moment, area, spacing / 2.0) * 2.0
+}
+
+/// A section with a flat plate joined to it: how far the middle of both lies from the section's own
+/// middle towards the plate, and their second moment about it.
+///
+/// `distance` is from the middle of the section to the middle of the plate, whose thickness lies in
+/// the direction of the load. Firmly joined along their whole length.
+/// Source: Baker and Haynes, Engineering Statics, chapter 10, built-up beam.
+pub fn plated(
+    (area, second_moment): (Area, SecondMoment),
+    (width, thickness): (Length, Length),
+    distance: Length,
+) -> (Length, SecondMoment) {
+    let section = Piece { area, height: Length::ZERO, second_moment };
+    let plate = Piece {
+        area: rectangle_area(width, thickness),
+        height: distance,
+        second_moment: rectangle_second_moment(width, thickness),
+    };
+    together(&[section, plate])
 }
 
 fn flanged_pieces(flange: (Length, Length), web: (Length, Length)) -> [Piece; 3] {

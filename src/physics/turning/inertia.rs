@@ -11,7 +11,7 @@ use crate::physics::Impossible;
 ///
 /// Mass in kilograms, distance from the axis in metres.
 /// Source: OpenStax, University Physics Volume 1, section 10.4.
-pub fn point_inertia(mass: Mass, distance: Length) -> MomentOfInertia {
+fn point_inertia(mass: Mass, distance: Length) -> MomentOfInertia {
     mass * distance * distance
 }
 
@@ -22,39 +22,11 @@ pub fn box_inertia(mass: Mass, length: Length, width: Length) -> MomentOfInertia
     mass * (length * length + width * width) / 12.0
 }
 
-/// Moment of inertia of a thin rod about its middle, `I = m L²/12`; about its end four times that.
-///
-/// Source: OpenStax, University Physics Volume 1, Figure 10.20.
-pub fn rod_inertia(mass: Mass, length: Length) -> MomentOfInertia {
-    mass * length * length / 12.0
-}
-
-/// Moment of inertia of a solid disc or cylinder about its axle, `I = m r²/2`.
-///
-/// Source: OpenStax, University Physics Volume 1, Figure 10.20.
-pub fn solid_inertia(mass: Mass, radius: Length) -> MomentOfInertia {
-    mass * radius * radius * 0.5
-}
-
-/// Moment of inertia of a thin ring about its axle, `I = m r²`.
-///
-/// Source: OpenStax, University Physics Volume 1, Figure 10.20.
-pub fn ring_inertia(mass: Mass, radius: Length) -> MomentOfInertia {
-    point_inertia(mass, radius)
-}
-
-/// Moment of inertia of a solid ball about its middle, `I = 2 m r²/5`.
-///
-/// Source: OpenStax, University Physics Volume 1, Figure 10.20.
-pub fn sphere_inertia(mass: Mass, radius: Length) -> MomentOfInertia {
-    mass * radius * radius * 0.4
-}
-
 /// Moment of inertia about an axis beside the centre of gravity, `I = I₀ + m d²`.
 ///
 /// Both axes parallel, `d` between them in metres.
 /// Source: parallel-axis theorem, OpenStax, University Physics Volume 1, section 10.5.
-pub fn moved_inertia(own: MomentOfInertia, mass: Mass, distance: Length) -> MomentOfInertia {
+fn moved_inertia(own: MomentOfInertia, mass: Mass, distance: Length) -> MomentOfInertia {
     own + point_inertia(mass, distance)
 }
 
@@ -83,6 +55,24 @@ pub fn pendulum_inertia(
     let about_pivot = mass * gravity * distance * period * period / (4.0 * PI * PI);
     let inertia: MomentOfInertia = about_pivot - mass * distance * distance;
     if inertia < MomentOfInertia::ZERO { Err(Impossible::TooFastASwing) } else { Ok(inertia) }
+}
+
+/// Moment of inertia of a turning part of a plain shape and what is fixed to it,
+/// `I = k m r² + J_a + m_a r_a²`.
+///
+/// Shape `k`: ½ for a disc, 1 for a thin ring, 2/5 for a ball, 1/3 for a rod about its middle (`r` half
+/// its length) or its end (`r` its length). `J_a` is the added mass's own inertia about its middle.
+/// Source: OpenStax, University Physics Volume 1, Figure 10.20 and the parallel-axis theorem,
+/// section 10.5.
+pub fn spinning_inertia(
+    shape: Ratio,
+    mass: Mass,
+    radius: Length,
+    added: Mass,
+    distance: Length,
+    own: MomentOfInertia,
+) -> MomentOfInertia {
+    point_inertia(mass, radius) * shape + moved_inertia(own, added, distance)
 }
 
 /// Moment of inertia from a twisting wire, `I = I_r (T / T_r)²`.

@@ -2,7 +2,8 @@
 
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::f64::{
-    Acceleration, AngularVelocity, Energy, Length, MomentOfInertia, Torque, Velocity,
+    Acceleration, AngularVelocity, Energy, Length, MassDensity, MomentOfInertia, Pressure, Torque,
+    Velocity,
 };
 use uom::si::length::meter;
 use uom::si::moment_of_inertia::kilogram_square_meter;
@@ -45,7 +46,7 @@ pub fn spin_energy(inertia: MomentOfInertia, spin: AngularVelocity) -> Energy {
 /// Angular momentum `L = I ω`, in newton metre seconds.
 ///
 /// Source: OpenStax, University Physics Volume 1, section 11.2 Angular Momentum.
-pub fn momentum(inertia: MomentOfInertia, spin: AngularVelocity) -> f64 {
+fn momentum(inertia: MomentOfInertia, spin: AngularVelocity) -> f64 {
     inertia.get::<kilogram_square_meter>() * per_second(spin)
 }
 
@@ -61,26 +62,17 @@ pub fn tilting_torque(
     Torque::new::<uom::si::torque::newton_meter>(momentum(inertia, spin) * per_second(turning))
 }
 
-/// Rate of precession of a spinning body under a torque, `Ω = M / (I ω)`.
-///
-/// Holds while it is much slower than the spin. Source: as [`tilting_torque`].
-pub fn precession(
-    torque: Torque,
-    inertia: MomentOfInertia,
-    spin: AngularVelocity,
-) -> AngularVelocity {
-    rate(torque.get::<uom::si::torque::newton_meter>() / momentum(inertia, spin))
-}
-
 /// Rate after two bodies on one axle couple, `ω = (I₁ ω₁ + I₂ ω₂)/(I₁ + I₂)`.
 ///
 /// Nothing outside turns them. Source: OpenStax, University Physics Volume 1, section 11.3.
 pub fn shared_rate(
-    one: (MomentOfInertia, AngularVelocity),
-    other: (MomentOfInertia, AngularVelocity),
+    inertia: MomentOfInertia,
+    spin: AngularVelocity,
+    other_inertia: MomentOfInertia,
+    other_spin: AngularVelocity,
 ) -> AngularVelocity {
-    let together = (one.0 + other.0).get::<kilogram_square_meter>();
-    rate((momentum(one.0, one.1) + momentum(other.0, other.1)) / together)
+    let together = (inertia + other_inertia).get::<kilogram_square_meter>();
+    rate((momentum(inertia, spin) + momentum(other_inertia, other_spin)) / together)
 }
 
 /// Rate that stores an energy, `ω = √(2 E / I)`.
@@ -90,4 +82,12 @@ pub fn turns_rate(energy: Energy, inertia: MomentOfInertia) -> AngularVelocity {
     let squared: f64 =
         2.0 * energy.get::<uom::si::energy::joule>() / inertia.get::<kilogram_square_meter>();
     rate(squared.sqrt())
+}
+
+/// Stress of a thin rim that spins, `σ = ρ v²`.
+///
+/// Density in kilograms per cubic metre, rim speed in metres per second; spokes or a web add to it.
+/// Source: Machinery's Handbook, flywheels (from memory).
+pub fn rim_stress(density: MassDensity, speed: Velocity) -> Pressure {
+    density * speed * speed
 }

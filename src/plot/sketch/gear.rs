@@ -1,10 +1,10 @@
-//! The ground, what stands on it, and the parts.
+//! What stands on the ground, and the parts.
 
 use std::f64::consts::PI;
 
 use super::labels::Labels;
 use super::map::overhang;
-use super::pen::{Pen, clipped};
+use super::pen::Pen;
 use super::{Tone, View};
 use crate::plot::layout::Rect;
 use crate::study::Sketch;
@@ -20,69 +20,6 @@ pub struct DrawnBox {
     pub mass: f64,
     /// The largest upright rectangle about its middle that lies within it.
     pub room: Rect,
-}
-
-/// The ground, which way is front, and the middle of the contact.
-pub fn ground(pen: &mut Pen, labels: &mut Labels, sketch: &Sketch) {
-    let surface = pen.surface;
-    let far = f64::from(surface.width + surface.height) / pen.map.scale;
-    match pen.map.view {
-        View::Side | View::Rear => {
-            let (a, b) = match pen.map.view {
-                View::Rear => ([0.0, far, 0.0], [0.0, -far, 0.0]),
-                _ => ([-far, 0.0, 0.0], [far, 0.0, 0.0]),
-            };
-            if let Some((a, b)) = clipped(pen.map.px(a), pen.map.px(b), &surface) {
-                pen.marked(a, b, 2.0, Tone::Ground);
-                labels.stay_on_side_of(a, b);
-            }
-        }
-        View::Top => {
-            if let Some((a, b)) =
-                clipped(pen.map.px([-far, 0.0, 0.0]), pen.map.px([far, 0.0, 0.0]), &surface)
-            {
-                pen.dashes(&[a, b], 1.0, Tone::Leader);
-            }
-        }
-    }
-    match pen.map.view {
-        View::Rear => {
-            labels.corner("left", true, Tone::Leader);
-            labels.corner("right", false, Tone::Leader);
-        }
-        _ => labels.corner("front →", false, Tone::Leader),
-    }
-    tip_axes(pen, sketch);
-}
-
-/// A small triangle under each end of the contact: what the machine would tip over.
-fn tip_axes(pen: &mut Pen, sketch: &Sketch) {
-    let ends = sketch.bearers.iter().filter_map(|bearer| match pen.map.view {
-        View::Side => {
-            let half = bearer.contact / 2.0;
-            Some((bearer.forward - half, bearer.forward + half))
-        }
-        View::Rear => bearer.left.map(|left| (left, left)),
-        View::Top => None,
-    });
-    let span = ends.fold(None, |span: Option<(f64, f64)>, (low, high)| {
-        let (least, most) = span.unwrap_or((low, high));
-        Some((low.min(least), high.max(most)))
-    });
-    let Some((low, high)) = span.filter(|(low, high)| low < high) else { return };
-    let (out, ahead) = (pen.map.out(), pen.map.ahead());
-    for end in [low, high] {
-        let place = if pen.map.view == View::Side { [end, 0.0, 0.0] } else { [0.0, end, 0.0] };
-        let tip = pen.map.px(place);
-        let foot = (tip.0 - 9.0 * out.0, tip.1 - 9.0 * out.1);
-        let wings = vec![
-            tip,
-            (foot.0 + 5.0 * ahead.0, foot.1 + 5.0 * ahead.1),
-            (foot.0 - 5.0 * ahead.0, foot.1 - 5.0 * ahead.1),
-        ];
-        pen.fill(wings, Tone::Tip, 1.0);
-        pen.mark(tip, foot, 3.0);
-    }
 }
 
 /// Tracks, wheels and skis.
@@ -112,8 +49,10 @@ pub fn bearers(pen: &mut Pen, sketch: &Sketch) {
     }
 }
 
-/// The companion's running gear as a dashed outline, and its name.
-pub fn ghost(pen: &mut Pen, labels: &mut Labels, ghost: &Sketch) {
+/// The companion's running gear as a dashed outline, so many metres higher, and its name.
+pub fn ghost(pen: &mut Pen, labels: &mut Labels, ghost: &Sketch, raised: f64) {
+    let map = pen.map;
+    pen.map = map.raised(raised);
     let mut highest: Option<Point> = None;
     for bearer in &ghost.bearers {
         let Some(mut outline) = outline(pen, bearer, 0.0) else { continue };
@@ -125,6 +64,7 @@ pub fn ghost(pen: &mut Pen, labels: &mut Labels, ghost: &Sketch) {
         };
         pen.dashes(&outline, 1.6, Tone::Ghost);
     }
+    pen.map = map;
     if let Some(highest) = highest {
         labels.add(ghost.name.clone(), highest, Tone::Ghost);
     }

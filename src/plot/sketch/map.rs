@@ -19,7 +19,8 @@ pub struct Map {
 
 /// How much of the surface, in pixels, is kept free under the ground.
 pub fn under(view: View, show: Show, sketch: &Sketch, surface: &Rect, text_size: f32) -> f32 {
-    let pressure = show.pressure && sketch.underneath.is_some() && view == View::Side;
+    let pressed = sketch.underneath.is_some() || !sketch.rows().is_empty();
+    let pressure = show.pressure && pressed;
     let force = show.weight && sketch.ground_force.is_some() && view != View::Top;
     match (view, pressure || force) {
         (View::Top, _) => 0.0,
@@ -72,6 +73,14 @@ impl Map {
     pub fn px(&self, place: [f64; 3]) -> (f32, f32) {
         let (u, v) = self.flat(place);
         ((self.origin.0 + self.scale * u) as f32, (self.origin.1 - self.scale * v) as f32)
+    }
+
+    /// The same map for what stands so much higher, in metres.
+    pub fn raised(mut self, metres: f64) -> Self {
+        let (u, v) = self.flat([0.0, 0.0, if self.view == View::Top { 0.0 } else { metres }]);
+        self.origin.0 += self.scale * u;
+        self.origin.1 -= self.scale * v;
+        self
     }
 
     /// The direction square out of the ground on the surface, one pixel long.

@@ -5,6 +5,7 @@ use crate::quantity::{
 };
 
 pub const WHEELBASE: Id<Length> = Id::new("wheelbase");
+pub const WHEELBASE_MIDDLE: Id<Length> = Id::new("wheelbase-middle");
 pub const GAUGE: Id<Length> = Id::new("gauge");
 pub const SIDE_OFFSET: Id<Length> = Id::new("side-offset");
 pub const SIDE_SLOPE: Id<Angle> = Id::new("side-slope");
@@ -16,6 +17,7 @@ pub const RAISE_ANGLE: Id<Angle> = Id::new("raise-angle");
 pub const AXLE_HEIGHT: Id<Length> = Id::new("axle-height");
 
 pub const SUPPORT_LENGTH: Id<Length> = Id::new("support-length");
+pub const SUPPORT_MIDDLE: Id<Length> = Id::new("support-middle");
 pub const REAR_ARM: Id<Length> = Id::new("rear-arm");
 pub const FRONT_ARM: Id<Length> = Id::new("front-arm");
 pub const FRONT_LOAD: Id<Force> = Id::new("front-load");
@@ -53,6 +55,9 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Balance, WHEELBASE, "wheelbase", r"L_w", "From the front to the rear axle, or from the skis to the track's middle. Unsaid, the contact length of the tracks counts.")
         .above_zero()
         .usual(0.1, 3.0),
+    Entry::given(Balance, WHEELBASE_MIDDLE, "wheelbase's middle from the contact's", r"x_w", "How far the middle of the wheelbase is ahead of the middle of the tracks’ ground contact; behind it is negative. Unsaid, the two are taken to be the same, and with skis in front of a track half a wheelbase apart.")
+        .possible(-100.0, 100.0)
+        .usual(-0.5, 1.0),
     Entry::given(Balance, GAUGE, "gauge", "B", "From the middle of the left track or wheel to the middle of the right one.")
         .above_zero()
         .usual(0.08, 2.0),
@@ -63,7 +68,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Balance, SIDE_SLOPE, "side slope", r"\phi", "How steep the ground is across the machine.")
         .assumed(0.0)
         .possible(0.0, 80.0 * std::f64::consts::PI / 180.0)
-        .usual(0.0, 0.6),
+        .usual(0.0, 0.6)
+        .fixed(),
     Entry::given(Balance, PUSH_HEIGHT, "height of the push", r"h_p", "How high above the ground something pushes or pulls from the side: a rope, a branch, a hand.")
         .above_zero()
         .usual(0.05, 1.5),
@@ -81,6 +87,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(0.02, 0.5),
     Entry::found(Balance, SUPPORT_LENGTH, "length of support", r"L_s", "From the front to the rear edge of what carries the machine.")
         .above_zero(),
+    Entry::found(Balance, SUPPORT_MIDDLE, "middle of support", r"x_s", "How far the middle between the front and the rear edge of support is ahead of the middle of the ground contact, from which the balance point is counted.")
+        .possible(f64::MIN, f64::MAX),
     Entry::found(Balance, REAR_ARM, "balance point ahead of the rear support", r"l_r", "How far the balance point is ahead of the rear edge of support.")
         .possible(f64::MIN, f64::MAX),
     Entry::found(Balance, FRONT_ARM, "balance point behind the front support", r"l_f", "How far the balance point is behind the front edge of support.")
@@ -101,7 +109,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Balance, MOVING_REAR_LOAD, "load on the rear while gaining speed", r"F_{r,a}", "What the rear carries with the acceleration wanted; below zero it lifts.")
         .possible(f64::MIN, f64::MAX),
     Entry::found(Balance, SCALE_MASS, "mass by the scales", r"m_s", "Both readings together."),
-    Entry::found(Balance, SCALE_OFFSET, "balance point offset by the scales", r"e_s", "How far the balance point is from the middle, by the two readings; forward is positive.")
+    Entry::found(Balance, SCALE_OFFSET, "balance point offset by the scales", r"e_s", "How far the balance point is ahead of the middle of the ground contact, by the two readings; enter it as the balance point offset.")
         .possible(f64::MIN, f64::MAX),
     Entry::found(Balance, SCALE_CG_HEIGHT, "centre of gravity height by the scales", r"h_s", "How high the centre of gravity is, by what the front scale gains when the rear is raised.")
         .possible(f64::MIN, f64::MAX),

@@ -1,9 +1,15 @@
 //! Motor, engine, gears and what they give at the ground.
 
+pub(super) mod plate;
+pub(super) mod supplied;
+
+pub use plate::*;
+pub use supplied::*;
+
 use crate::quantity::{
-    AngularSpeed, Current, Entry, Force, Id, Inertia, Length, Mass, MassFlow, Power, Ratio,
-    Resistance, SpecificConsumption, SpecificEnergy, Speed, SpeedConstant, Time, Topic::Drive,
-    Torque, TorqueConstant, Voltage,
+    AngularSpeed, Current, Entry, Force, Id, Inertia, Length, Mass, MassFlow, Power, Pressure,
+    Ratio, Resistance, SpecificConsumption, SpecificEnergy, Speed, SpeedConstant, Time,
+    Topic::Drive, Torque, TorqueConstant, Voltage, Volume,
 };
 
 pub const SPEED_CONSTANT: Id<SpeedConstant> = Id::new("speed-constant");
@@ -29,6 +35,8 @@ pub const CALORIFIC_VALUE: Id<SpecificEnergy> = Id::new("calorific-value");
 pub const AIR_FUEL_RATIO: Id<Ratio> = Id::new("air-fuel-ratio");
 pub const ENGINE_FRICTION_POWER: Id<Power> = Id::new("engine-friction-power");
 pub const ENGINE_LOAD: Id<Ratio> = Id::new("engine-load");
+pub const ENGINE_DISPLACEMENT: Id<Volume> = Id::new("engine-displacement");
+pub const ENGINE_STROKES: Id<Ratio> = Id::new("engine-strokes");
 pub const FUEL_MASS: Id<Mass> = Id::new("fuel-mass");
 pub const GEAR_RATIO: Id<Ratio> = Id::new("gear-ratio");
 pub const GEAR_EFFICIENCY: Id<Ratio> = Id::new("gear-efficiency");
@@ -66,6 +74,8 @@ pub const ENGINE_EFFICIENCY: Id<Ratio> = Id::new("engine-efficiency");
 pub const FUEL_FLOW: Id<MassFlow> = Id::new("fuel-flow");
 pub const ENGINE_AIR_FLOW: Id<MassFlow> = Id::new("engine-air-flow");
 pub const ENGINE_WASTE_HEAT: Id<Power> = Id::new("engine-waste-heat");
+pub const ENGINE_INDICATED_POWER: Id<Power> = Id::new("engine-indicated-power");
+pub const BRAKE_MEAN_PRESSURE: Id<Pressure> = Id::new("brake-mean-pressure");
 pub const ENGINE_MECHANICAL_EFFICIENCY: Id<Ratio> = Id::new("engine-mechanical-efficiency");
 pub const ENGINE_PUSH: Id<Force> = Id::new("engine-push");
 pub const ENGINE_GROUND_SPEED: Id<Speed> = Id::new("engine-ground-speed");
@@ -154,6 +164,14 @@ pub(super) const ENTRIES: &[Entry] = &[
         .assumed(1.0)
         .possible(0.0, 1.0)
         .usual(0.1, 1.0),
+    Entry::given(Drive, ENGINE_DISPLACEMENT, "engine displacement", r"V_h", "The volume its pistons sweep, all cylinders together.")
+        .above_zero()
+        .usual(2.5e-5, 2e-3),
+    Entry::given(Drive, ENGINE_STROKES, "strokes for each cycle", r"z", "2 for a two-stroke engine, 4 for a four-stroke.")
+        .assumed(4.0)
+        .possible(2.0, 4.0)
+        .whole()
+        .usual(2.0, 4.0),
     Entry::given(Drive, FUEL_MASS, "fuel on board", r"m_f", "The mass of fuel in the tank.")
         .usual(0.1, 20.0),
     Entry::found(Drive, GEAR_RATIO, "gear ratio", r"G", "Turns of the motor for one turn of the driven wheel or sprocket.")
@@ -172,7 +190,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(f64::MIN, f64::MAX),
     Entry::found(Drive, GREATEST_MOTOR_POWER, "greatest motor power (peak)", r"P_{\mathrm{most}}", "What the motor gives at half its no-load speed: for seconds, with as much heat as work."),
     Entry::found(Drive, MECHANICAL_TIME_CONSTANT, "mechanical time constant", r"\tau_m", "How long the bare motor takes to 63 % of its speed."),
-    Entry::found(Drive, MOTOR_TORQUE, "torque at each motor", r"T_m", "What each motor must give at its shaft to push the machine along."),
+    Entry::found(Drive, MOTOR_TORQUE, "torque at each motor", r"T_m", "What each motor must give at its shaft to push the machine along; below zero, what it brakes with.")
+        .possible(f64::MIN, f64::MAX),
     Entry::found(Drive, MOTOR_CURRENT, "current in each motor", r"I_m", "What flows in each winding for that torque.")
         .headline(),
     Entry::found(Drive, MOTOR_SUPPLY_VOLTAGE, "voltage for the motor (at rest)", r"V_0", "What the controller can offer the motor before anything flows."),
@@ -212,6 +231,9 @@ pub(super) const ENTRIES: &[Entry] = &[
         .units(&["g/h", "kg/h"], &["lb/s"]),
     Entry::found(Drive, ENGINE_AIR_FLOW, "air drawn in", r"q_a", "The air the engine breathes at full power."),
     Entry::found(Drive, ENGINE_WASTE_HEAT, "waste heat of the engine", r"P_w", "All the fuel's heat that is not work: exhaust, cooling and friction."),
+    Entry::found(Drive, ENGINE_INDICATED_POWER, "power in the cylinders", r"P_i", "What the gas does on the pistons at this load: shaft power and friction power together."),
+    Entry::found(Drive, BRAKE_MEAN_PRESSURE, "brake mean effective pressure", r"p_e", "The steady pressure on the pistons that would make the engine's torque: how hard it works for its size.")
+        .units(&["kPa", "bar"], &["psi"]),
     Entry::found(Drive, ENGINE_MECHANICAL_EFFICIENCY, "mechanical efficiency of the engine", r"\eta_f", "The part of the work in the cylinders that reaches the shaft, at this load."),
     Entry::found(Drive, ENGINE_PUSH, "push of the engine", r"F_e", "What the engine's torque pushes with at the ground; grip may allow less."),
     Entry::found(Drive, ENGINE_GROUND_SPEED, "speed at that engine speed", r"v_e", "The speed over the ground at that engine speed, without slip."),

@@ -21,6 +21,8 @@ pub const COLD_RESISTANCE_FACTOR: Id<Ratio> = Id::new("cold-resistance-factor");
 pub const COLD_CAPACITY_SHARE: Id<Ratio> = Id::new("cold-capacity-share");
 pub const AUXILIARY_CURRENT: Id<Current> = Id::new("auxiliary-current");
 pub const PEUKERT_EXPONENT: Id<Ratio> = Id::new("peukert-exponent");
+pub const TEST_DISCHARGE_CURRENT: Id<Current> = Id::new("test-discharge-current");
+pub const TEST_DISCHARGE_TIME: Id<Time> = Id::new("test-discharge-time");
 pub const RATED_DISCHARGE_TIME: Id<Time> = Id::new("rated-discharge-time");
 pub const BATTERY_TEMPERATURE: Id<Temperature> = Id::new("battery-temperature");
 pub const CAPACITY_COEFFICIENT: Id<TemperatureCoefficient> = Id::new("capacity-coefficient");
@@ -28,6 +30,7 @@ pub const PACK_MASS: Id<Mass> = Id::new("pack-mass");
 pub const PACK_SPECIFIC_HEAT: Id<SpecificHeat> = Id::new("pack-specific-heat");
 pub const WIRE_GAUGE: Id<Ratio> = Id::new("wire-gauge");
 pub const WIRE_DIAMETER: Id<Length> = Id::new("wire-diameter");
+pub const WIRE_METAL_FACTOR: Id<Ratio> = Id::new("wire-metal-factor");
 pub const WIRE_LENGTH: Id<Length> = Id::new("wire-length");
 pub const WIRE_TEMPERATURE: Id<Temperature> = Id::new("wire-temperature");
 pub const WIRE_FAULT_TEMPERATURE: Id<Temperature> = Id::new("wire-fault-temperature");
@@ -62,6 +65,8 @@ pub const BATTERY_SAG: Id<Voltage> = Id::new("battery-sag");
 pub const BATTERY_LOADED_VOLTAGE: Id<Voltage> = Id::new("battery-loaded-voltage");
 pub const BATTERY_HEAT: Id<Power> = Id::new("battery-heat");
 pub const BATTERY_POWER: Id<Power> = Id::new("battery-power");
+pub const POWER_AT_SPEED: Id<Power> = Id::new("power-at-speed");
+pub const CURRENT_AT_SPEED: Id<Current> = Id::new("current-at-speed");
 pub const BATTERY_C_RATE: Id<Ratio> = Id::new("battery-c-rate");
 pub const LABEL_CURRENT: Id<Current> = Id::new("label-current");
 pub const CUTOFF_CURRENT: Id<Current> = Id::new("cutoff-current");
@@ -74,16 +79,20 @@ pub const TIME_TO_EMPTY: Id<Time> = Id::new("time-to-empty");
 pub const RUN_TIME: Id<Time> = Id::new("run-time");
 pub const COLD_RUN_TIME: Id<Time> = Id::new("cold-run-time");
 pub const PEUKERT_TIME: Id<Time> = Id::new("peukert-time");
+pub const PEUKERT_CHARGE: Id<Charge> = Id::new("peukert-charge");
+pub const TESTED_PEUKERT_EXPONENT: Id<Ratio> = Id::new("tested-peukert-exponent");
 pub const LEAD_ACID_COLD_SHARE: Id<Ratio> = Id::new("lead-acid-cold-share");
 pub const PACK_RISE: Id<TemperatureStep> = Id::new("pack-rise");
 pub const WIRE_DROP: Id<Voltage> = Id::new("wire-drop");
 pub const WIRE_HEAT: Id<Power> = Id::new("wire-heat");
 pub const PEAK_WIRE_DROP: Id<Voltage> = Id::new("peak-wire-drop");
 pub const WIRE_WITHSTAND_TIME: Id<Time> = Id::new("wire-withstand-time");
+pub const WIRE_SECOND_RISE: Id<TemperatureStep> = Id::new("wire-second-rise");
 pub const WIRE_MARGIN: Id<Ratio> = Id::new("wire-margin");
 pub const CONTROLLER_HOT_RESISTANCE: Id<Resistance> = Id::new("controller-hot-resistance");
 pub const CONDUCTION_LOSS: Id<Power> = Id::new("conduction-loss");
 pub const SWITCHING_LOSS: Id<Power> = Id::new("switching-loss");
+pub const RESISTIVE_SWITCHING_LOSS: Id<Power> = Id::new("resistive-switching-loss");
 pub const CONTROLLER_LOSS: Id<Power> = Id::new("controller-loss");
 pub const PEAK_CONTROLLER_LOSS: Id<Power> = Id::new("peak-controller-loss");
 pub const REGULATOR_DEMAND: Id<Current> = Id::new("regulator-demand");
@@ -139,6 +148,12 @@ pub(super) const ENTRIES: &[Entry] = &[
         .assumed(72000.0)
         .above_zero()
         .usual(3600.0, 72000.0),
+    Entry::given(Electrics, TEST_DISCHARGE_CURRENT, "current of a fast discharge test", r"I_t", "The steady current of a test that emptied the full lead-acid battery faster than the label's.")
+        .above_zero()
+        .usual(1.0, 100.0),
+    Entry::given(Electrics, TEST_DISCHARGE_TIME, "time of a fast discharge test", r"t_t", "How long the battery lasted at that current.")
+        .above_zero()
+        .usual(600.0, 36000.0),
     Entry::given(Electrics, BATTERY_TEMPERATURE, "battery temperature", r"T_b", "How warm the pack itself is.")
         .assumed(CELSIUS + 20.0)
         .usual(CELSIUS - 20.0, CELSIUS + 45.0),
@@ -160,6 +175,10 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(0.0005, 0.006),
     Entry::given(Electrics, WIRE_LENGTH, "wire run (one way)", r"l_w", "How far the wire goes, one way; both wires are counted.")
         .usual(0.05, 5.0),
+    Entry::given(Electrics, WIRE_METAL_FACTOR, "resistance of the wire's metal over copper", r"k_w", "How many times the resistance of copper the metal has at 20 °C: about 1.5 for copper-clad aluminium, 1.6 for aluminium.")
+        .assumed(1.0)
+        .above_zero()
+        .usual(1.0, 2.0),
     Entry::given(Electrics, WIRE_TEMPERATURE, "wire temperature", r"T_{\mathrm{wire}}", "How warm the copper is.")
         .assumed(CELSIUS + 20.0)
         .possible(50.0, CELSIUS + 1000.0)
@@ -242,6 +261,9 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Electrics, BATTERY_POWER, "power from the battery", r"P_{\mathrm{bat}}", "Terminal voltage times current, on average.")
         .possible(f64::MIN, f64::MAX)
         .headline(),
+    Entry::found(Electrics, POWER_AT_SPEED, "power from the battery at the driving speed", r"P_{\mathrm{el}}", "What the battery must give to keep the driving speed on this ground and slope, and to run what runs all the time.")
+        .headline(),
+    Entry::found(Electrics, CURRENT_AT_SPEED, "battery current at the driving speed", r"I_{\mathrm{el}}", "What flows from the battery for that power, its sag counted."),
     Entry::found(Electrics, BATTERY_C_RATE, "C rate", r"C", "How many times over this current would empty the pack in an hour."),
     Entry::found(Electrics, LABEL_CURRENT, "current by the label", r"I_l", "The C rate on the label as a current; labels are often hopeful."),
     Entry::found(Electrics, CUTOFF_CURRENT, "largest current before cut-off (warm)", r"I_{\mathrm{off}}", "The current at which the sag reaches the cut-off, pack warm."),
@@ -261,17 +283,21 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Electrics, COLD_RUN_TIME, "run time (cold pack)", r"t_{r,\mathrm{cold}}", "The same with what a cold pack gives.")
         .headline(),
     Entry::found(Electrics, PEUKERT_TIME, "time to empty (lead-acid)", r"t_P", "How long a lead-acid battery lasts at this current."),
+    Entry::found(Electrics, PEUKERT_CHARGE, "charge it gives (lead-acid)", r"Q_P", "What a lead-acid battery gives in all at this current."),
+    Entry::found(Electrics, TESTED_PEUKERT_EXPONENT, "Peukert exponent by the test", r"k_t", "The exponent that the fast test and the label's slow discharge lie on: put it in as the Peukert exponent."),
     Entry::found(Electrics, LEAD_ACID_COLD_SHARE, "capacity of lead-acid in the cold", r"u_P", "The part of its capacity at 25 °C that a lead-acid battery gives."),
     Entry::found(Electrics, PACK_RISE, "temperature rise of the pack (no cooling)", r"\Delta T_b", "How much warmer the pack gets over the working time if it keeps all its heat: the worst case."),
     Entry::found(Electrics, WIRE_DROP, "voltage drop in the wires", r"\Delta V_w", "What the current takes on its way, out and back."),
     Entry::found(Electrics, WIRE_HEAT, "heat in the wires", r"P_w", "What the current makes in both wires."),
     Entry::found(Electrics, PEAK_WIRE_DROP, "voltage drop in the wires (peak)", r"\Delta V_{w,\mathrm{peak}}", "The same at the peak."),
     Entry::found(Electrics, WIRE_WITHSTAND_TIME, "time the wire stands the peak", r"t_w", "How long the peak current may flow before the insulation is past what it takes for a moment, no cooling counted."),
+    Entry::found(Electrics, WIRE_SECOND_RISE, "rise of the wire in one second (peak)", r"\Delta T_1", "How much warmer the copper gets in the first second of the peak, no cooling counted."),
     Entry::found(Electrics, WIRE_MARGIN, "margin of the wire", r"M_w", "The rated current of wire and plugs over the battery current.")
         .headline(),
     Entry::found(Electrics, CONTROLLER_HOT_RESISTANCE, "controller path resistance (hot)", r"R_{on,\mathrm{hot}}", "The path resistance with the chips warm."),
     Entry::found(Electrics, CONDUCTION_LOSS, "path loss of a controller", r"P_{on}", "What the motor's current makes in one controller's path."),
     Entry::found(Electrics, SWITCHING_LOSS, "switching loss of a controller", r"P_{sw}", "What turning on and off costs in one controller."),
+    Entry::found(Electrics, RESISTIVE_SWITCHING_LOSS, "switching loss with a plain resistance", r"P_{sw,R}", "What switching would cost if the load were a lamp or a heater: a third of what a motor costs."),
     Entry::found(Electrics, CONTROLLER_LOSS, "loss in a controller", r"P_c", "Path and switching together, in one controller.")
         .headline(),
     Entry::found(Electrics, PEAK_CONTROLLER_LOSS, "path loss of a controller (peak)", r"P_{c,\mathrm{peak}}", "The path loss while its motor is held still."),

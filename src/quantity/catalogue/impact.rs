@@ -1,9 +1,11 @@
 //! Stops and drops.
 
+pub(super) mod bounce;
 pub(super) mod collision;
 pub(super) mod pulse;
 pub(super) mod support;
 
+pub use bounce::*;
 pub use collision::*;
 pub use pulse::*;
 pub use support::*;

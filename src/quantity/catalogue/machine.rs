@@ -46,13 +46,13 @@ pub(super) const ENTRIES: &[Entry] = &[
     .assumed(0.0)
     .possible(-80.0 * PI / 180.0, 80.0 * PI / 180.0)
     .usual(0.0, 40.0 * PI / 180.0)
-    .free(),
+    .fixed(),
     Entry::given(
         Machine,
         BALANCE_OFFSET,
         "balance point offset",
         "e_0",
-        "How far the balance point is from the middle of the ground contact, forward is positive.",
+        "How far the balance point is ahead of the middle of the ground contact: of the tracks’ flat, or of the axles where there are no tracks. Behind it is negative.",
     )
     .assumed(0.0)
     .possible(-100.0, 100.0)

@@ -31,6 +31,7 @@ pub const AIR_DRAG: Id<Force> = Id::new("air-drag");
 pub const TARGET_DRAG: Id<Force> = Id::new("target-drag");
 pub const STEADY_RESISTANCE: Id<Force> = Id::new("steady-resistance");
 pub const DRIVING_RESISTANCE: Id<Force> = Id::new("driving-resistance");
+pub const STOP_SPACING_BALANCE: Id<Length> = Id::new("stop-spacing-balance");
 pub const DRAG_CROSSOVER: Id<Speed> = Id::new("drag-crossover");
 pub const DRIVING_POWER: Id<Power> = Id::new("driving-power");
 pub const THRUST_NEEDED: Id<Force> = Id::new("thrust-needed");
@@ -49,6 +50,7 @@ pub const ACCELERATION: Id<Acceleration> = Id::new("acceleration");
 pub const CLIMB_AT_SPEED: Id<Angle> = Id::new("climb-at-speed");
 pub const POWER_TOP_SPEED: Id<Speed> = Id::new("power-top-speed");
 pub const DRAG_TOP_SPEED: Id<Speed> = Id::new("drag-top-speed");
+pub const GEARED_TOP_SPEED: Id<Speed> = Id::new("geared-top-speed");
 pub const TOP_SPEED: Id<Speed> = Id::new("top-speed");
 pub const RUN_UP_TIME: Id<Time> = Id::new("run-up-time");
 pub const RUN_UP_DISTANCE: Id<Length> = Id::new("run-up-distance");
@@ -75,11 +77,11 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(-1e3, 1e3)
         .units(&["m/s²"], &["ft/s²"])
         .usual(0.0, 5.0),
-    Entry::given(Motion, DRIVE_POWER, "power at the ground", r"P_d", "What arrives at the tracks or wheels, after motor and gears.")
+    Entry::either(Motion, DRIVE_POWER, "power at the ground", r"P_d", "What arrives at the tracks or wheels, after motor and gears: the most, unless you say less.")
         .usual(20.0, 5e4),
-    Entry::given(Motion, DRIVE_TORQUE, "torque at the axles", r"T_d", "The largest torque of all driven axles together, after the gears.")
+    Entry::either(Motion, DRIVE_TORQUE, "torque at the axles", r"T_d", "The largest torque of all driven axles together, after the gears.")
         .usual(0.5, 500.0),
-    Entry::given(Motion, DRIVE_RADIUS, "rolling radius", r"r_d", "The radius at which the torque pushes: half the distance per turn over π. For a track, the sprocket's.")
+    Entry::either(Motion, DRIVE_RADIUS, "rolling radius", r"r_d", "The radius at which the torque pushes: half the distance per turn over π. For a track, the sprocket's.")
         .above_zero()
         .usual(0.01, 0.5),
     Entry::given(Motion, ROTOR_INERTIA, "inertia of the rotors", r"J_m", "The moment of inertia of all that turns with the motors or the engine, all of them together.")
@@ -128,6 +130,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(f64::MIN, f64::MAX)
         .headline(),
     Entry::found(Motion, DRAG_CROSSOVER, "speed at which air holds back as much as ground", r"v_{\mathrm{x}}", "Slower than this the ground holds back more, faster the air."),
+    Entry::found(Motion, STOP_SPACING_BALANCE, "stop spacing at which air costs as much as starting", r"d_{\mathrm{x}}", "Stopping more often than this, the mass takes more energy than the air; less often, the air does."),
     Entry::found(Motion, DRIVING_POWER, "power to keep the driving speed", r"P_{\mathrm{v}}", "What must arrive at the tracks or wheels to go on at that speed, slope included.")
         .headline(),
     Entry::found(Motion, THRUST_NEEDED, "thrust for the acceleration wanted", r"F_{\mathrm{need}}", "What must push to gain speed that quickly against all that holds back.")
@@ -158,7 +161,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(-std::f64::consts::FRAC_PI_2, std::f64::consts::FRAC_PI_2),
     Entry::found(Motion, POWER_TOP_SPEED, "top speed by power", r"v_P", "Where the power just keeps up with ground, slope and air."),
     Entry::found(Motion, DRAG_TOP_SPEED, "top speed by drag", r"v_D", "Where the air takes all that the largest thrust leaves over."),
-    Entry::found(Motion, TOP_SPEED, "top speed", r"v_{\mathrm{max}}", "The smaller of top speed by power and by drag; gearing may end it earlier.")
+    Entry::found(Motion, GEARED_TOP_SPEED, "top speed by gearing", r"v_G", "Where the motors, through their gears, give just the thrust that holds it; with an engine, the speed at its engine speed."),
+    Entry::found(Motion, TOP_SPEED, "top speed", r"v_{\mathrm{max}}", "The smallest of top speed by power, by drag and by gearing.")
         .headline(),
     Entry::found(Motion, RUN_UP_TIME, "time to the speed", r"t_1", "From rest to the speed to reach.")
         .headline(),

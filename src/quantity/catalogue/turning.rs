@@ -2,7 +2,7 @@
 
 use crate::quantity::{
     Acceleration, Angle, AngularAcceleration, AngularSpeed, Energy, Entry, Force, Id, Inertia,
-    Length, Mass, Ratio, Speed, Time, Topic::Turning, Torque,
+    Length, Mass, Pressure, Ratio, Speed, Time, Topic::Turning, Torque,
 };
 
 pub const STEER_ANGLE: Id<Angle> = Id::new("steer-angle");
@@ -19,6 +19,18 @@ pub const PIVOT_DISTANCE: Id<Length> = Id::new("pivot-distance");
 pub const SPIN_RATE: Id<AngularSpeed> = Id::new("spin-rate");
 pub const SPIN_RADIUS: Id<Length> = Id::new("spin-radius");
 pub const SPIN_MASS: Id<Mass> = Id::new("spin-mass");
+
+pub const SPIN_SHAPE: Id<Ratio> = Id::new("spin-shape");
+pub const ADDED_MASS: Id<Mass> = Id::new("added-mass");
+pub const ADDED_DISTANCE: Id<Length> = Id::new("added-distance");
+pub const ADDED_INERTIA: Id<Inertia> = Id::new("added-inertia");
+pub const SPIN_UP_TIME: Id<Time> = Id::new("spin-up-time");
+pub const SPIN_ENERGY_WANTED: Id<Energy> = Id::new("spin-energy-wanted");
+pub const COUPLED_INERTIA: Id<Inertia> = Id::new("coupled-inertia");
+pub const COUPLED_RATE: Id<AngularSpeed> = Id::new("coupled-rate");
+pub const KNOWN_INERTIA: Id<Inertia> = Id::new("known-inertia");
+pub const KNOWN_PERIOD: Id<Time> = Id::new("known-period");
+pub const TWIST_PERIOD: Id<Time> = Id::new("twist-period");
 
 pub const TURN_RADIUS: Id<Length> = Id::new("turn-radius");
 pub const STEER_ANGLE_NEEDED: Id<Angle> = Id::new("steer-angle-needed");
@@ -40,10 +52,16 @@ pub const SWING_STOP_TIME: Id<Time> = Id::new("swing-stop-time");
 pub const SWING_MOMENT_NEEDED: Id<Torque> = Id::new("swing-moment-needed");
 pub const SWING_RATE: Id<AngularSpeed> = Id::new("swing-rate");
 pub const SWING_ENERGY: Id<Energy> = Id::new("swing-energy");
+pub const TWIST_INERTIA: Id<Inertia> = Id::new("twist-inertia");
 pub const SPIN_INERTIA: Id<Inertia> = Id::new("spin-inertia");
 pub const RIM_SPEED: Id<Speed> = Id::new("rim-speed");
 pub const RIM_ACCELERATION: Id<Acceleration> = Id::new("rim-acceleration");
 pub const SPIN_ENERGY: Id<Energy> = Id::new("spin-energy");
+pub const SPIN_UP_TORQUE: Id<Torque> = Id::new("spin-up-torque");
+pub const SPIN_RATE_NEEDED: Id<AngularSpeed> = Id::new("spin-rate-needed");
+pub const SHARED_RATE: Id<AngularSpeed> = Id::new("shared-rate");
+pub const COUPLING_HEAT: Id<Energy> = Id::new("coupling-heat");
+pub const RIM_STRESS: Id<Pressure> = Id::new("rim-stress");
 pub const GYRO_TORQUE: Id<Torque> = Id::new("gyro-torque");
 
 pub(super) const ENTRIES: &[Entry] = &[
@@ -87,6 +105,40 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(0.01, 0.4),
     Entry::given(Turning, SPIN_MASS, "mass of the spinning part", r"m_r", "The mass of what spins.")
         .usual(0.02, 20.0),
+    Entry::given(Turning, SPIN_SHAPE, "shape of the spinning part", r"k_r", "Its inertia over mass times radius squared: 0.5 for a solid disc, 1 for a thin ring, 0.4 for a ball, 1/3 for a rod that turns about its middle or its end.")
+        .assumed(0.5)
+        .above_zero()
+        .possible(0.0, 1.0)
+        .usual(0.3, 1.0),
+    Entry::given(Turning, ADDED_MASS, "mass fixed to the spinning part", r"m_a", "A load, a blade or a balance weight that turns with it.")
+        .assumed(0.0)
+        .usual(0.0, 5.0),
+    Entry::given(Turning, ADDED_DISTANCE, "how far out that mass sits", r"r_a", "From the axle to the middle of the mass fixed to it.")
+        .assumed(0.0)
+        .usual(0.0, 0.4),
+    Entry::given(Turning, ADDED_INERTIA, "own inertia of that mass", r"J_a", "The moment of inertia of the added mass about its own middle, axis the same way; 0 for a small one.")
+        .assumed(0.0)
+        .usual(0.0, 0.1),
+    Entry::given(Turning, SPIN_UP_TIME, "time to spin up or stop", r"t_s", "How quickly the spinning part is to reach its spin from rest, or to be braked from it to rest.")
+        .above_zero()
+        .usual(0.1, 60.0),
+    Entry::given(Turning, SPIN_ENERGY_WANTED, "energy to store in the spin", r"E_w", "What the spinning part, as a flywheel, is to hold.")
+        .usual(1.0, 1e4),
+    Entry::given(Turning, COUPLED_INERTIA, "inertia of what it is coupled to", r"J_2", "The moment of inertia, about the same axis, of what a clutch couples to the spinning part or what strikes it.")
+        .usual(1e-6, 1.0),
+    Entry::given(Turning, COUPLED_RATE, "spin of what it is coupled to", r"\omega_2", "How fast that turns before; below zero, the other way.")
+        .assumed(0.0)
+        .possible(f64::MIN, f64::MAX)
+        .usual(0.0, 1000.0),
+    Entry::given(Turning, KNOWN_INERTIA, "inertia of the rod on the wire", r"I_k", "A body of plain shape, hung on the same wire to learn how stiff it is: a rod across the wire has its mass times length squared over 12.")
+        .above_zero()
+        .usual(1e-3, 5.0),
+    Entry::given(Turning, KNOWN_PERIOD, "period of the rod on the wire", r"T_k", "The time of one twist there and back with that rod: time ten and divide.")
+        .above_zero()
+        .usual(0.5, 20.0),
+    Entry::given(Turning, TWIST_PERIOD, "period of the machine on the wire", r"T_t", "The time of one twist there and back, hung on the wire under its balance point.")
+        .above_zero()
+        .usual(0.5, 20.0),
     Entry::found(Turning, TURN_RADIUS, "turning radius", "R", "From the middle of the turn to the middle of the machine.")
         .headline(),
     Entry::found(Turning, STEER_ANGLE_NEEDED, "steering angle for that radius", r"\delta_n", "What the front wheels or skis must point to at a walking pace."),
@@ -104,6 +156,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         .headline(),
     Entry::found(Turning, YAW_RADIUS, "radius of gyration", r"k_z", "How far from the middle the mass sits, on the whole."),
     Entry::found(Turning, TIMED_INERTIA, "inertia by a timed swing", r"I_s", "The moment of inertia about the swing's axis, moved to the centre of gravity."),
+    Entry::found(Turning, TWIST_INERTIA, "inertia by a twisting wire", r"I_t", "The moment of inertia about the wire, from the periods of a known rod and of the machine on it."),
     Entry::found(Turning, TURNING_MOMENT, "turning moment of the drive", r"M_d", "One side forward, the other back, with the largest thrust.")
         .possible(f64::MIN, f64::MAX),
     Entry::found(Turning, SKID_MOMENT, "moment with which the ground holds", r"M_h", "What it takes to turn tracks on the spot, before anything speeds up.")
@@ -120,7 +173,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Turning, SWING_RATE, "rate after the swing", r"\omega_\psi", "How fast it turns when it passes the angle.")
         .units(&["°/s"], &["°/s"]),
     Entry::found(Turning, SWING_ENERGY, "energy of the swing", r"E_\psi", "What the turning machine holds when it passes the angle."),
-    Entry::found(Turning, SPIN_INERTIA, "inertia of the spinning part", r"I_r", "As a solid disc; a ring with its mass at the rim has twice that.")
+    Entry::found(Turning, SPIN_INERTIA, "inertia of the spinning part", r"I_r", "By its shape, with what is fixed to it.")
         .above_zero(),
     Entry::found(Turning, RIM_SPEED, "rim speed", r"v_r", "How fast the rim of the spinning part moves.")
         .headline(),
@@ -128,5 +181,12 @@ pub(super) const ENTRIES: &[Entry] = &[
         .units(&["g"], &["g"]),
     Entry::found(Turning, SPIN_ENERGY, "energy stored in the spin", r"E_r", "What the spinning part gives off at once if it bursts or jams.")
         .headline(),
+    Entry::found(Turning, RIM_STRESS, "stress in the rim", r"\sigma_r", "The pull that its own spin puts in a thin rim.")
+        .units(&["MPa"], &["psi"]),
+    Entry::found(Turning, SPIN_UP_TORQUE, "moment to spin up or stop", r"M_u", "The steady moment that brings the part from rest to its spin in that time, or from it to rest."),
+    Entry::found(Turning, SPIN_RATE_NEEDED, "spin that stores the energy", r"\omega_n", "How fast the part must turn to hold the energy wanted."),
+    Entry::found(Turning, SHARED_RATE, "spin after coupling", r"\omega_c", "How fast both turn once a clutch has brought them together.")
+        .possible(f64::MIN, f64::MAX),
+    Entry::found(Turning, COUPLING_HEAT, "heat of the coupling", r"E_c", "What the clutch turns to heat until both turn alike."),
     Entry::found(Turning, GYRO_TORQUE, "gyroscopic moment", r"M_g", "What the spinning part puts on its bearings while the machine turns, if its axle lies level."),
 ];

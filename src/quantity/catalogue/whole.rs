@@ -1,14 +1,21 @@
 //! Range, the weight spiral and scaling.
 
 use crate::quantity::{
-    Area, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy, SpecificPower,
-    Time, Topic::Whole,
+    Area, Energy, Entry, Force, Id, Length, Mass, Power, Pressure, Ratio, SpecificEnergy,
+    SpecificPower, Time, Topic::Whole,
 };
 
 pub const IDLE_POWER: Id<Power> = Id::new("idle-power");
 pub const ENERGY_PER_DISTANCE: Id<Force> = Id::new("energy-per-distance");
 pub const RANGE: Id<Length> = Id::new("range");
 pub const RANGE_TIME: Id<Time> = Id::new("range-time");
+pub const TRIP_DISTANCE: Id<Length> = Id::new("trip-distance");
+pub const LOAD_LEFT: Id<Mass> = Id::new("load-left");
+pub const RETURN_RESISTANCE: Id<Force> = Id::new("return-resistance");
+pub const OUT_ENERGY: Id<Energy> = Id::new("out-energy");
+pub const BACK_ENERGY: Id<Energy> = Id::new("back-energy");
+pub const TRIP_ENERGY: Id<Energy> = Id::new("trip-energy");
+pub const TRIPS_PER_CHARGE: Id<Ratio> = Id::new("trips-per-charge");
 pub const WANTED_RANGE: Id<Length> = Id::new("wanted-range");
 pub const BARE_MASS: Id<Mass> = Id::new("bare-mass");
 pub const BATTERY_SPECIFIC_ENERGY: Id<SpecificEnergy> = Id::new("battery-specific-energy");
@@ -50,6 +57,22 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Whole, RANGE_TIME, "driving time", r"t_d", "How long that takes.")
         .units(&["min", "h"], &["min", "h"])
         .headline(),
+    Entry::given(Whole, TRIP_DISTANCE, "distance out (one way)", r"d_1", "How far it goes out before it comes back the same way.")
+        .usual(20.0, 2000.0),
+    Entry::given(Whole, LOAD_LEFT, "load left at the far end", r"m_l", "What it carries out and not back; below zero, what it picks up there.")
+        .assumed(0.0)
+        .possible(-1e6, 1e6)
+        .usual(0.0, 200.0),
+    Entry::found(Whole, RETURN_RESISTANCE, "resistance on the way back", r"F_{\mathrm{back}}", "The same ground the other way: what was uphill is downhill, and the load left behind is not carried. Below zero, the slope pushes.")
+        .possible(f64::MIN, f64::MAX),
+    Entry::found(Whole, OUT_ENERGY, "energy on the way out", r"E_{\mathrm{out}}", "What the battery gives on the way out.")
+        .units(&["W·h"], &["W·h"]),
+    Entry::found(Whole, BACK_ENERGY, "energy on the way back", r"E_{\mathrm{back}}", "What the battery gives on the way back.")
+        .units(&["W·h"], &["W·h"]),
+    Entry::found(Whole, TRIP_ENERGY, "energy out and back", r"E_{\mathrm{trip}}", "What one trip takes from the battery, both ways together.")
+        .units(&["W·h"], &["W·h"])
+        .headline(),
+    Entry::found(Whole, TRIPS_PER_CHARGE, "trips on one charge", r"n_{\mathrm{trip}}", "How many times the usable energy carries it out and back: only whole trips count."),
     Entry::given(Whole, WANTED_RANGE, "range wanted", r"d_w", "How far it must go on one charge.")
         .above_zero()
         .usual(100.0, 2e4),

@@ -258,6 +258,9 @@ pub(super) static UNITS: &[Unit] = &[
     both("K/W", &["°C/W", "C/W"], ThermalResistance, 1.0),
     both("W/(m·K)", &["W/m/K", "W/mK"], ThermalConductivity, 1.0),
     both("W/(m²·K)", &["W/m²/K", "W/m²K"], HeatTransfer, 1.0),
+    both("W/m²", &["W/m2"], HeatFlux, 1.0),
+    both("mm²/s", &["cSt"], KinematicViscosity, 1e-6),
+    both("m²/s", &[], KinematicViscosity, 1.0).on_request(),
     // Per mass, per time
     metric("W/kg", &[], SpecificPower, 1.0),
     metric("kW/t", &[], SpecificPower, 1.0).on_request(),

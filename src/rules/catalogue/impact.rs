@@ -1,5 +1,6 @@
 //! Stops and drops.
 
+mod bounce;
 mod collision;
 mod pulse;
 mod support;
@@ -35,6 +36,7 @@ pub(super) fn rules() -> Vec<Rule> {
     rules.extend(what_a_stop_takes());
     rules.extend(forces());
     rules.extend(what_the_force_meets());
+    rules.extend(bounce::rules());
     rules.extend(collision::rules());
     rules.extend(pulse::rules());
     rules.extend(support::rules());

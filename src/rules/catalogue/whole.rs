@@ -2,6 +2,7 @@
 
 mod scale;
 mod spiral;
+mod trip;
 
 use crate::physics::whole;
 use crate::quantity::catalogue::drive::DRIVE_EFFICIENCY;
@@ -18,7 +19,7 @@ pub(super) const SHARE_ASSUMED: &[Caution] = &[Caution {
     says: "The usable part of the battery is assumed: 80 %. A cold or old pack gives less.",
 }];
 
-const COUNTED_TWICE: &[Caution] = &[Caution {
+pub(super) const COUNTED_TWICE: &[Caution] = &[Caution {
     when: counted_twice,
     says: "The current of everything else already lowers the efficiency from battery to ground, and the power at standstill counts it again: say one of the two, not both.",
 }];
@@ -31,6 +32,7 @@ fn counted_twice(values: &Values) -> bool {
 
 pub(super) fn rules() -> Vec<Rule> {
     let mut rules = range();
+    rules.extend(trip::rules());
     rules.extend(spiral::rules());
     rules.extend(scale::rules());
     rules

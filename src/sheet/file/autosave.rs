@@ -5,12 +5,12 @@
 use std::fs;
 use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicU64, Ordering};
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use serde::{Deserialize, Serialize};
 
 use super::save::put;
-use super::stamp::hash;
 use crate::sheet::{LARGEST, Sheet};
 
 /// The end of the name of a recovery copy.
@@ -27,31 +27,65 @@ pub struct Recovery {
     pub text: String,
 }
 
-/// Writes unsaved work aside in `folder`, in place of an earlier copy for the same file.
+/// Where one opened build keeps its recovery copy: its own, so that no build and no other window
+/// writes over it.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+pub struct Slot(String);
+
+impl Slot {
+    /// A place that no other opened build has.
+    pub fn new() -> Self {
+        static OPENED: AtomicU64 = AtomicU64::new(0);
+        let since = SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |now| now.as_nanos());
+        let opened = OPENED.fetch_add(1, Ordering::Relaxed);
+        Self(format!("{since:x}-{}-{opened}.{ENDING}", std::process::id()))
+    }
+
+    fn copy(&self, folder: &Path) -> PathBuf {
+        folder.join(&self.0)
+    }
+}
+
+impl Default for Slot {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
+/// Writes unsaved work aside in `folder`, in place of an earlier copy in the same slot.
 ///
 /// # Errors
 /// The folder cannot be made or written.
-pub fn write(folder: &Path, path: Option<&Path>, sheet: &Sheet) -> io::Result<()> {
+pub fn write(folder: &Path, slot: &Slot, path: Option<&Path>, sheet: &Sheet) -> io::Result<()> {
     fs::create_dir_all(folder)?;
     let since = SystemTime::now().duration_since(UNIX_EPOCH);
     let recovery = Recovery {
-        path: path.map(Path::to_owned),
+        path: path.map(whole),
         written: since.map_or(0, |since| since.as_secs()),
         text: sheet.text().to_owned(),
     };
-    let copy = copy_of(folder, path);
+    let copy = slot.copy(folder);
     put(&copy, &copy, &serde_json::to_vec(&recovery)?, |file, bytes| file.write_all(bytes))
 }
 
-/// The unsaved work kept for a file, if there is any that differs from what the file holds.
+/// The newest unsaved work kept for a file, or for builds without one, that differs from what the
+/// file holds; what is in the slots `but` is passed over.
 ///
 /// # Errors
-/// A copy is there and cannot be read.
-pub fn find(folder: &Path, path: Option<&Path>) -> io::Result<Option<Recovery>> {
-    let Some(recovery) = read(&copy_of(folder, path))? else { return Ok(None) };
-    let same = path
-        .is_some_and(|path| fs::read(path).is_ok_and(|bytes| bytes == recovery.text.as_bytes()));
-    Ok(Some(recovery).filter(|_| !same))
+/// The folder is there and cannot be read.
+pub fn find(
+    folder: &Path,
+    path: Option<&Path>,
+    but: &[Slot],
+) -> io::Result<Option<(Slot, Recovery)>> {
+    let wanted = path.map(whole);
+    let held = path.and_then(|path| fs::read(path).ok());
+    let found = copies(folder)?.into_iter().find(|(slot, recovery)| {
+        recovery.path.as_deref().map(whole) == wanted
+            && !but.contains(slot)
+            && held.as_deref() != Some(recovery.text.as_bytes())
+    });
+    Ok(found)
 }
 
 /// All unsaved work kept in a folder, the newest first; a damaged copy is passed over.
@@ -59,44 +93,40 @@ pub fn find(folder: &Path, path: Option<&Path>) -> io::Result<Option<Recovery>> 
 /// # Errors
 /// The folder is there and cannot be read.
 pub fn find_all(folder: &Path) -> io::Result<Vec<Recovery>> {
+    Ok(copies(folder)?.into_iter().map(|(_, recovery)| recovery).collect())
+}
+
+fn copies(folder: &Path) -> io::Result<Vec<(Slot, Recovery)>> {
     let entries = match fs::read_dir(folder) {
         Ok(entries) => entries,
         Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Vec::new()),
         Err(error) => return Err(error),
     };
-    let mut found: Vec<Recovery> = entries
+    let mut found: Vec<(Slot, Recovery)> = entries
         .filter_map(Result::ok)
-        .map(|entry| entry.path())
-        .filter(|path| path.to_string_lossy().ends_with(ENDING))
-        .filter_map(|path| read(&path).ok().flatten())
+        .filter_map(|entry| entry.file_name().into_string().ok())
+        .filter(|name| name.ends_with(ENDING))
+        .filter_map(|name| Some((read(&folder.join(&name)).ok().flatten()?, name)))
+        .map(|(recovery, name)| (Slot(name), recovery))
         .collect();
-    found.sort_by_key(|recovery| std::cmp::Reverse(recovery.written));
+    found.sort_by_key(|(_, recovery)| std::cmp::Reverse(recovery.written));
     Ok(found)
 }
 
-/// Forgets the unsaved work kept for a file: it was saved, or the reader let it go.
+/// Forgets the unsaved work kept in a slot: it was saved, or the reader let it go.
 ///
 /// # Errors
 /// A copy is there and cannot be taken away.
-pub fn discard(folder: &Path, path: Option<&Path>) -> io::Result<()> {
-    match fs::remove_file(copy_of(folder, path)) {
+pub fn discard(folder: &Path, slot: &Slot) -> io::Result<()> {
+    match fs::remove_file(slot.copy(folder)) {
         Err(error) if error.kind() != ErrorKind::NotFound => Err(error),
         _ => Ok(()),
     }
 }
 
-/// Where the copy for a file is kept. The path is made absolute first, so that it is the same
-/// whichever folder the program was started in.
-fn copy_of(folder: &Path, path: Option<&Path>) -> PathBuf {
-    let name = path.map_or_else(
-        || "unsaved".to_owned(),
-        |path| {
-            let whole = std::path::absolute(path);
-            let whole = whole.as_deref().unwrap_or(path);
-            format!("{:016x}", hash(whole.as_os_str().as_encoded_bytes()))
-        },
-    );
-    folder.join(format!("{name}.{ENDING}"))
+/// The path made absolute, so that it is the same whichever folder the program was started in.
+fn whole(path: &Path) -> PathBuf {
+    std::path::absolute(path).unwrap_or_else(|_| path.to_owned())
 }
 
 fn read(copy: &Path) -> io::Result<Option<Recovery>> {

@@ -2,6 +2,8 @@
 
 use super::{About, Sketch, near};
 use crate::quantity::catalogue;
+use crate::quantity::catalogue::balance::{FRONT_LOAD, REAR_LOAD, WHEELBASE_MIDDLE};
+use crate::quantity::catalogue::pressure::GROUND_PRESSURE;
 use crate::quantity::catalogue::running_gear::*;
 use crate::quantity::{Id, Ratio};
 use crate::rules::Values;
@@ -42,6 +44,9 @@ pub struct Bearer {
     pub height: f64,
     /// How far a wheel is squashed; zero for all else.
     pub squash: f64,
+    /// The pressure under it in pascals, even all over; none where it is not known, or where it
+    /// changes from end to end as [`Sketch::underneath`] says.
+    pub pressure: Option<f64>,
 }
 
 impl Sketch {
@@ -65,9 +70,13 @@ impl Sketch {
             found
         });
         let wheelbase = named(values, "wheelbase");
+        // Where the middle of the wheelbase is, from the middle of the ground contact.
+        let middle = values.si(WHEELBASE_MIDDLE).filter(near);
+        let ahead = wheelbase.filter(|_| tracks > 0);
+        let ahead = ahead.map(|reach| middle.map_or(reach, |middle| middle + reach / 2.0));
         self.tracks(tracks, gauge, values);
         self.wheels(wheels, gauge, wheelbase, values);
-        self.skis(skis, gauge, wheelbase.filter(|_| tracks > 0), values);
+        self.skis(skis, gauge, ahead, values);
         if tracks > 0 && skis > 0 && wheelbase.is_none() {
             self.lack("wheelbase", true);
         }
@@ -99,6 +108,7 @@ impl Sketch {
         said.min(MOST as f64) as usize
     }
 
+    /// Tracks abreast, in the middle of the ground contact.
     fn tracks(&mut self, count: usize, gauge: Option<f64>, values: &Values) {
         if count == 0 {
             return;
@@ -120,6 +130,7 @@ impl Sketch {
             width,
             height: TRACK_HEIGHT * long,
             squash: 0.0,
+            pressure: None,
         }));
     }
 
@@ -153,19 +164,21 @@ impl Sketch {
             kind: BearerKind::Wheel,
             forward,
             left,
-            contact: values.si(WHEEL_PATCH_LENGTH).filter(near).unwrap_or(0.0),
+            contact: patch_length(values).unwrap_or(0.0),
             width: length(values, WHEEL_WIDTH),
             height: diameter - squash,
             squash,
+            pressure: None,
         };
         let reach = wheelbase.unwrap_or(0.0);
+        let middle = values.si(WHEELBASE_MIDDLE).filter(near).unwrap_or(0.0);
         let mut left_over = count;
         for axle in 0..axles {
             let part = if axles > 1 { axle as f64 / (axles - 1) as f64 - 0.5 } else { 0.0 };
             let on_axle = if count == 2 && axles == 2 { 1 } else { left_over.min(2) };
             left_over -= on_axle;
             let abreast = abreast(on_axle, gauge);
-            self.bearers.extend(abreast.into_iter().map(|left| wheel(reach * part, left)));
+            self.bearers.extend(abreast.into_iter().map(|left| wheel(middle + reach * part, left)));
         }
     }
 
@@ -191,8 +204,78 @@ impl Sketch {
             width,
             height: SKI_HEIGHT * long,
             squash: 0.0,
+            pressure: None,
         }));
     }
+}
+
+impl Sketch {
+    /// The pressure under each wheel, ski or track of a machine that is not on tracks alone: by the
+    /// loads on front and rear where two rows carry it, else the mean over all that touches.
+    pub(super) fn press(&mut self, values: &Values) {
+        if self.underneath.is_some() || self.tips() {
+            return;
+        }
+        let area =
+            |bearer: &Bearer| Some(bearer.contact * bearer.width?).filter(|area| *area > 0.0);
+        let row = |forward: f64| -> Option<f64> {
+            let row = self.bearers.iter().filter(|bearer| bearer.forward == forward);
+            row.map(area).sum()
+        };
+        let places = || self.bearers.iter().map(|bearer| bearer.forward);
+        let (rear, front) = (places().fold(f64::MAX, f64::min), places().fold(f64::MIN, f64::max));
+        let two_rows = rear < front && places().all(|place| place == rear || place == front);
+        let by_load = |forward: f64| {
+            let load = values.si(if forward == rear { REAR_LOAD } else { FRONT_LOAD })?;
+            Some(load / row(forward)?).filter(|pascals| pascals.is_finite() && *pascals >= 0.0)
+        };
+        let (rear_pressure, front_pressure) = (by_load(rear), by_load(front));
+        let rows_known = two_rows && rear_pressure.is_some() && front_pressure.is_some();
+        let mean = values.si(GROUND_PRESSURE);
+        for bearer in self.bearers.iter_mut().filter(|bearer| bearer.contact > 0.0) {
+            bearer.pressure = match (rows_known, bearer.forward == rear) {
+                (true, true) => rear_pressure,
+                (true, false) => front_pressure,
+                (false, _) => mean,
+            };
+        }
+        if self.bearers.iter().any(|bearer| bearer.pressure.is_some()) {
+            self.note(
+                About::Gear,
+                if rows_known {
+                    "Under each wheel, ski or track the pressure is the mean over its own contact, \
+                     by the loads on front and rear."
+                } else {
+                    "The pressure is the mean over all that touches: how it spreads from end to \
+                     end is known for tracks alone, or for two axles a wheelbase apart."
+                },
+            );
+        }
+    }
+
+    /// The mean pressures drawn under rows of wheels, skis or tracks, from the rear on: metres
+    /// forward and pascals, each place once.
+    pub fn rows(&self) -> Vec<(f64, f64)> {
+        let mut rows: Vec<(f64, f64)> = self
+            .bearers
+            .iter()
+            .filter_map(|bearer| Some((bearer.forward, bearer.pressure?)))
+            .collect();
+        rows.sort_by(|a, b| a.0.total_cmp(&b.0));
+        rows.dedup_by(|a, b| a.0 == b.0);
+        rows
+    }
+}
+
+/// How long each wheel touches: by its squash, or by the air that carries it.
+fn patch_length(values: &Values) -> Option<f64> {
+    values
+        .si(WHEEL_PATCH_LENGTH)
+        .or_else(|| {
+            let each = values.si(WHEEL_CONTACT_AREA)? / values.si(WHEEL_COUNT)?;
+            Some(each / values.si(WHEEL_WIDTH)?)
+        })
+        .filter(|long| near(long) && *long > 0.0)
 }
 
 /// The places across of so many, evenly over the gauge; one alone is on the centre line.

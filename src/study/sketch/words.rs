@@ -1,8 +1,9 @@
 //! A sketch in words, for those who cannot see it and for those who want to be sure.
 
-use super::{About, Sketch, Underneath};
+use super::{About, Sinking, Sketch, Underneath};
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, CG_HEIGHT, SLOPE};
 use crate::quantity::catalogue::pressure::GROUND_PRESSURE;
+use crate::quantity::catalogue::traction::SINKAGE;
 use crate::quantity::{AnyId, Units, catalogue};
 
 /// A number of a quantity with its unit.
@@ -15,13 +16,33 @@ impl Underneath {
     /// The mean and the worst pressure with one unit, so that they compare at a glance.
     pub fn in_words(&self, units: &Units) -> [String; 2] {
         let worst = self.worst().0;
-        let Some(entry) = catalogue::find(GROUND_PRESSURE.any().name()) else {
-            return Default::default();
-        };
-        let unit = units.unit_for(entry, worst).symbol;
-        [self.mean, worst].map(|si| {
-            units.show_in(entry, si, unit).unwrap_or_else(|_| units.show(entry, si)).to_string()
-        })
+        alike(GROUND_PRESSURE.any(), [self.mean, worst], units)
+    }
+}
+
+/// Some numbers of a quantity in the unit that suits the last of them.
+fn alike<const N: usize>(id: AnyId, numbers: [f64; N], units: &Units) -> [String; N] {
+    let Some((entry, last)) = catalogue::find(id.name()).zip(numbers.last()) else {
+        return [(); N].map(|()| String::new());
+    };
+    let unit = units.unit_for(entry, *last).symbol;
+    numbers.map(|si| {
+        units.show_in(entry, si, unit).unwrap_or_else(|_| units.show(entry, si)).to_string()
+    })
+}
+
+/// A pressure under a row, with its unit.
+pub fn pressure_in_words(pascals: f64, units: &Units) -> String {
+    let [words] = alike(GROUND_PRESSURE.any(), [pascals], units);
+    words
+}
+
+impl Sinking {
+    /// The mean sinkage, and the worst where an end goes in deeper, with one unit.
+    pub fn in_words(&self, units: &Units) -> (String, Option<String>) {
+        let (worst, _) = self.worst.unwrap_or((self.mean, 0.0));
+        let [mean, worst] = alike(SINKAGE.any(), [self.mean, worst], units);
+        (mean, self.worst.is_some().then_some(worst))
     }
 }
 
@@ -62,7 +83,31 @@ impl Sketch {
         } else if self.tips() {
             said += " Its load bears down past the end of the contact, so it tips over.";
         }
-        said
+        said + &self.rows_in_words(units) + &self.sinking_in_words(units)
+    }
+
+    /// The pressure under wheels or skis.
+    fn rows_in_words(&self, units: &Units) -> String {
+        let words = |pascals| pressure_in_words(pascals, units);
+        match self.rows()[..] {
+            [] => String::new(),
+            [(_, rear), (_, front)] if rear != front => {
+                let (front, rear) = (words(front), words(rear));
+                format!(" It presses with {front} under the front and {rear} under the rear.")
+            }
+            [(_, pascals), ..] => format!(" It presses with {} on average.", words(pascals)),
+        }
+    }
+
+    fn sinking_in_words(&self, units: &Units) -> String {
+        let Some(sinking) = &self.sinking else { return String::new() };
+        match (sinking.in_words(units), sinking.worst) {
+            ((mean, Some(worst)), Some((_, place))) => {
+                let end = if place > 0.0 { "front" } else { "rear" };
+                format!(" It sinks in {mean} on average and {worst} at its {end} end.")
+            }
+            ((mean, _), _) => format!(" It sinks in {mean}."),
+        }
     }
 
     fn standing(&self, units: &Units) -> String {

@@ -9,7 +9,7 @@ use proptest::prelude::*;
 
 use super::{sandpiper, spec};
 
-fn sound(spec: &PlotSpec, layout: &Layout) -> Result<(), TestCaseError> {
+pub(super) fn sound(spec: &PlotSpec, layout: &Layout) -> Result<(), TestCaseError> {
     let placed = texts(spec, layout);
     let bounds: Vec<Rect> = placed.iter().map(|t| t.bounds(layout.text_size)).collect();
     for (i, a) in bounds.iter().enumerate() {

@@ -36,7 +36,7 @@ fn readings_follow_the_formula() {
             let found = spec.y.unit.to_si(reading.y);
             approx::assert_relative_eq!(found, by_hand, max_relative = 1e-3);
         }
-        assert_eq!(said[0].role, Role::Yours);
+        assert_eq!(said[0].role, Some(Role::Yours));
     }
     assert!(readings(&spec, 39.0).is_empty() && readings(&spec, 161.0).is_empty());
 }

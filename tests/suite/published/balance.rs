@@ -1,15 +1,9 @@
 //! Loads on the ends, tipping, nosing over, sliding.
 
-use heftwise::physics::balance;
-use heftwise::quantity::Measure;
 use heftwise::quantity::catalogue::{balance::*, ground::*, machine::*, motion::*, turning::*};
 
 use super::unit::*;
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read, recalled,
-};
+use super::{Case, Expect::Found, check, from_parts, read, recalled};
 
 const DEG: f64 = std::f64::consts::PI / 180.0;
 const CP_9_4: &str = "OpenStax, College Physics 2e, section 9.4 (module m42173)";
@@ -36,6 +30,20 @@ const LOADS: &[Case] = &[
         &[Found(SCALE_OFFSET.any(), 1.3 - 2.5 / 2.0)],
         "OpenStax, University Physics Volume 1, section 12.1, Example 12.1 (module m58340)",
         "Printed, from the shares.",
+    ),
+    read(
+        "axle-car-52-percent-from-elsewhere",
+        0.001,
+        // The same car, its places counted from a line 0.30 m behind the middle of the wheelbase.
+        &[
+            (MASS.any(), 1000.0),
+            (WHEELBASE.any(), 2.5),
+            (WHEELBASE_MIDDLE.any(), 0.30),
+            (BALANCE_OFFSET.any(), 1.3 - 2.5 / 2.0 + 0.30),
+        ],
+        &[Found(REAR_ARM.any(), 1.3), Found(FRONT_SHARE.any(), 0.52)],
+        "OpenStax, University Physics Volume 1, section 12.1, Example 12.1 (module m58340)",
+        "The share does not hang on where places are counted from.",
     ),
     read(
         "axle-car-on-bridge",
@@ -104,33 +112,25 @@ const LOADS: &[Case] = &[
             (WANTED_ACCELERATION.any(), 4.84 * FOOT),
         ],
         &[
+            Found(LOAD_SHIFT.any(), 96.8 * LBF),
             Found(MOVING_REAR_LOAD.any(), 1763.0 * LBF),
             Found(MOVING_FRONT_LOAD.any(), 1441.0 * LBF),
         ],
         MERIAM,
-        "Printed. Acceleration and slope both lean on the rear.",
-    ),
-    read(
-        "cg-uniform-cone",
-        0.001,
-        &[],
-        &[By("height of the centre", cone_in_slices, 0.25)],
-        "OpenStax, University Physics Volume 1, section 9.6, problem (module m58323)",
-        "Printed, a quarter of the height: the cone as a parts list of thin slices.",
+        "Loads printed, the shift worked out. Acceleration and slope both lean on the rear.",
     ),
 ];
 
-/// A cone of height 1 m as 1000 slices in a build's parts list.
-fn cone_in_slices() -> f64 {
-    let slices: String = (0..1000)
-        .map(|slice| {
-            let up = (f64::from(slice) + 0.5) / 1000.0;
-            let mass = (1.0 - up) * (1.0 - up);
-            format!("[[parts]]\nname = \"s\"\nmass = \"{mass} kg\"\nat = [\"0 m\", \"0 m\", \"{up} m\"]\n")
-        })
-        .collect();
-    let tally = crate::sheet_edit::sheet(&format!("format = 1\n{slices}")).tally();
-    tally.givens.get(CG_HEIGHT.any()).map_or(f64::NAN, |(si, _)| si)
+/// OpenStax, University Physics Volume 1, section 9.6, problem (module m58323): printed, a quarter of
+/// the height; the cone of height 1 m as 1000 slices in a build's parts list.
+#[test]
+fn a_cone_of_parts_balances_at_a_quarter() {
+    let slices = (0..1000).map(|slice| {
+        let up = (f64::from(slice) + 0.5) / 1000.0;
+        ((1.0 - up) * (1.0 - up), [0.0, 0.0, up])
+    });
+    let found = from_parts(slices, CG_HEIGHT.any());
+    assert!((found - 0.25).abs() <= 0.001 * 0.25, "{found}");
 }
 
 const ENDS: &[Case] = &[
@@ -174,17 +174,38 @@ const ENDS: &[Case] = &[
             (BALANCE_OFFSET.any(), 0.342128 - 1.02 / 2.0),
             (CG_HEIGHT.any(), 0.861170),
         ],
-        &[Found(FRONT_ARM.any(), 0.677872), Found(NOSE_OVER_LIMIT.any(), 0.787)],
+        &[
+            Found(FRONT_ARM.any(), 0.677872),
+            Found(NOSE_OVER_LIMIT.any(), 0.787),
+            Found(NOSE_OVER_SLOPE.any(), 38.2 * DEG),
+        ],
         MEIJAARD,
-        "Geometry published; the limit is worked out.",
+        "Geometry published; limit and slope are worked out.",
     ),
     recalled(
         "flip-truck-wheelie",
         0.001,
-        &[(WHEELBASE.any(), 120.0 * INCH), (CG_HEIGHT.any(), 24.0 * INCH)],
-        &[Found(FRONT_LIFT_LIMIT.any(), 2.5), Found(FRONT_LIFT_ACCELERATION.any(), 2.5 * GN)],
+        &[
+            (WHEELBASE.any(), 120.0 * INCH),
+            (CG_HEIGHT.any(), 24.0 * INCH),
+            (WANTED_ACCELERATION.any(), 2.5 * GN),
+        ],
+        &[
+            Found(FRONT_LIFT_LIMIT.any(), 2.5),
+            Found(FRONT_LIFT_ACCELERATION.any(), 2.5 * GN),
+            Found(CLIMB_DEMAND.any(), 2.5),
+            Found(FRONT_LIFT_MARGIN.any(), 1.0),
+        ],
         MERIAM,
         "Geometry printed; a low long machine spins its wheels instead.",
+    ),
+    read(
+        "tip-back-wheelchair",
+        0.01,
+        &[(REAR_ARM.any(), 0.13), (CG_HEIGHT.any(), 0.24)],
+        &[Found(FRONT_LIFT_SLOPE.any(), 28.6 * DEG)],
+        "T. D. Loane and R. L. Kirby, Arch. Phys. Med. Rehabil. 66 (1985) 174, abstract: 28.6° measured on a tilt platform, 2.7° either way",
+        "Mean place of the centre of gravity, 13 cm ahead of the axle and 24 cm above it, read in a textbook problem on the same chairs. The wheels rolled free, so it tips about the axle.",
     ),
 ];
 
@@ -232,16 +253,25 @@ const SIDES: &[Case] = &[
     read(
         "tip-or-slide-grippy",
         0.001,
-        &[(STABILITY_FACTOR.any(), 0.751), (GRIP_COEFFICIENT.any(), 0.88)],
-        &[Found(SIDE_LIMIT.any(), 0.751)],
+        &[
+            (STABILITY_FACTOR.any(), 0.751),
+            (GRIP_COEFFICIENT.any(), 0.88),
+            (SIDE_SLOPE.any(), 36.9 * DEG),
+        ],
+        &[
+            Found(SIDE_LIMIT.any(), 0.751),
+            Found(SIDE_LIMIT_SLOPE.any(), 36.9 * DEG),
+            Found(SIDE_SLOPE_DEMAND.any(), 0.751),
+            Found(SIDE_SLOPE_MARGIN.any(), 1.0),
+        ],
         ATV,
-        "Highest grip and lowest tilt-table ratio measured: it tips.",
+        "Highest grip and lowest tilt-table ratio measured: it tips. The ratio is the tangent of the table's tilt.",
     ),
     read(
         "tip-or-slide-loose",
         0.001,
         &[(STABILITY_FACTOR.any(), 0.751), (GRIP_COEFFICIENT.any(), 0.58)],
-        &[Found(SIDE_LIMIT.any(), 0.58)],
+        &[Found(SIDE_LIMIT.any(), 0.58), Found(SIDE_LIMIT_SLOPE.any(), 30.1 * DEG)],
         ATV,
         "The loosest surface: it slides.",
     ),
@@ -261,18 +291,19 @@ const SIDES: &[Case] = &[
             (SIDE_ARM.any(), 0.8 / 2.0),
             (PUSH_HEIGHT.any(), 1.988 / 3.0),
         ],
+        &[Found(TIPPING_PUSH.any(), 0.5 * 1760.0 * 9.81 * 1.988 * 1.988)],
+        BAKER,
+        "Depth printed as 1.99 m, 1.988 m unrounded: mud that deep pushes a metre of the wall over.",
+    ),
+    read(
+        "tip-mud-wall-as-printed",
+        0.002,
         &[
-            Found(TIPPING_PUSH.any(), 0.5 * 1760.0 * 9.81 * 1.988 * 1.988),
-            By(
-                "push",
-                || {
-                    balance::tipping_push(of(3.0 * 0.8 * 2400.0 * 9.81), of(0.4), of(1.99 / 3.0))
-                        .unwrap()
-                        .si()
-                },
-                0.5 * 1760.0 * 9.81 * 1.988 * 1.988,
-            ),
+            (WEIGHT.any(), 3.0 * 0.8 * 2400.0 * 9.81),
+            (SIDE_ARM.any(), 0.8 / 2.0),
+            (PUSH_HEIGHT.any(), 1.99 / 3.0),
         ],
+        &[Found(TIPPING_PUSH.any(), 0.5 * 1760.0 * 9.81 * 1.988 * 1.988)],
         BAKER,
         "Depth printed as 1.99 m, 1.988 m unrounded: mud that deep pushes a metre of the wall over.",
     ),

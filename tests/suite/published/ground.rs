@@ -58,6 +58,37 @@ const CASES: &[Case] = &[
         "Printed. The whole weight on one heel.",
     ),
     read(
+        "low-end-crane-base-lifted",
+        0.002,
+        &[
+            (WEIGHT.any(), 2687.5e3),
+            (TRACK_COUNT.any(), 1.0),
+            (TRACK_WIDTH.any(), 7.0),
+            (CONTACT_LENGTH.any(), 7.0),
+            (BALANCE_OFFSET.any(), 1.563),
+        ],
+        &[Found(LOW_END_PRESSURE.any(), 132.2e3), Found(LIFTED_LENGTH.any(), 7.0 - 5.811)],
+        "A worked design of a tower crane's square base, read on a public page: 2687.5 kN, 1.563 m off the middle of 7 m, presses along 5.811 m",
+        "Printed pressure and length pressed. Off the middle by more than a sixth, so that one end lifts.",
+    ),
+    read(
+        "low-end-footing-at-a-sixth",
+        0.002,
+        &[
+            (WEIGHT.any(), 120e3 * LBF),
+            (TRACK_COUNT.any(), 1.0),
+            (TRACK_WIDTH.any(), 14.0 * FOOT),
+            (CONTACT_LENGTH.any(), 6.0 * FOOT),
+            (BALANCE_OFFSET.any(), 1.0 * FOOT),
+        ],
+        &[
+            Found(END_PRESSURE_RATIO.any(), 2.0),
+            Found(LOW_END_PRESSURE.any(), 2.0 * 120e3 * LBF / (84.0 * FOOT * FOOT)),
+        ],
+        "An examination problem on an eccentric footing for the civil engineer's licence in the USA: 120 kip, 6 ft by 14 ft, 1 ft off the middle, read on a public page",
+        "Statement and condition read; at a sixth of the length the low end presses twice the mean.",
+    ),
+    read(
         "braking-force-1000kg",
         0.003,
         &[(MASS.any(), 1000.0), (IMPACT_SPEED.any(), 90.0 * KMH), (STOP_DISTANCE.any(), 40.0)],

@@ -1,15 +1,9 @@
 //! Forces of stops and drops.
 
-use heftwise::physics::impact;
-use heftwise::quantity::Measure;
 use heftwise::quantity::catalogue::{impact::*, machine::*};
 
 use super::unit::*;
-use super::{
-    Case,
-    Expect::{By, Found},
-    by_rules, check, of, read, recalled,
-};
+use super::{Case, Expect::Found, check, read, recalled};
 
 const CP_8_2: &str = "OpenStax, College Physics 2e, section 8.2 Impulse, problems (module m42159)";
 const CP_2_5: &str =
@@ -50,17 +44,37 @@ const BY_TIME: &[Case] = &[
         "impulse-bumper-car-rebound",
         0.002,
         &[(MASS.any(), 200.0), (IMPACT_SPEED.any(), 2.80), (RESTITUTION.any(), 1.20 / 2.80)],
+        &[Found(IMPULSE.any(), 4000.0 * 0.200), Found(REBOUND_SPEED.any(), 1.20)],
+        CP_8_2,
+        "Printed speeds in, given impulse out.",
+    ),
+    read(
+        "impulse-bumper-car-speed-after",
+        0.002,
         &[
-            Found(IMPULSE.any(), 4000.0 * 0.200),
-            Found(REBOUND_SPEED.any(), 1.20),
-            By(
-                "rebound speed",
-                || impact::rebound_speed_from_impulse(of(200.0), of(2.80), of(800.0)).si(),
-                1.20,
-            ),
+            (MASS.any(), 200.0),
+            (IMPACT_SPEED.any(), 2.80),
+            (EXCHANGED_IMPULSE.any(), 4000.0 * 0.200),
         ],
+        &[Found(SPEED_AFTER.any(), -1.20)],
         CP_8_2,
         "Printed. The impulse is larger than the momentum, so the car leaves backwards.",
+    ),
+    read(
+        "deceleration-rocket-sled",
+        0.002,
+        &[(IMPACT_SPEED.any(), 282.0), (STOP_TIME.any(), 1.40)],
+        &[Found(DECELERATION.any(), 201.43), Found(DECELERATION_G.any(), 20.55)],
+        "OpenStax, College Physics, section 2.4, problem 17 on Stapp's rocket sled; a worked solution read at engineering-math.org",
+        "Printed. The book divides by 9.80 m/s², the yardstick here is 9.80665.",
+    ),
+    recalled(
+        "momentum-football-player",
+        0.002,
+        &[(MASS.any(), 110.0), (IMPACT_SPEED.any(), 8.00)],
+        &[Found(MOMENTUM.any(), 880.0)],
+        "OpenStax, College Physics 2e, section 8.1, Example 8.1, from memory",
+        "Printed.",
     ),
     read(
         "impulse-phone-drop",
@@ -131,6 +145,25 @@ const BY_DISTANCE: &[Case] = &[
         &[Found(MEAN_IMPACT_FORCE.any(), 3.53e5)],
         "OpenStax, College Physics 2e, section 7.3, Example 7.6 (module m42148)",
         "Printed. The book drops the fall during the stop; with it, as here, 3.534e5 N.",
+    ),
+    recalled(
+        "weight-share-skier-on-25-degrees",
+        0.002,
+        &[(MASS.any(), 60.0), (GRAVITY.any(), 9.80), (APPROACH_ANGLE.any(), 25.0 * DEG)],
+        &[Found(WEIGHT_SHARE.any(), 60.0 * 4.14)],
+        "OpenStax, College Physics 2e, section 4.5, skier on a slope of 25°, from memory",
+        "Printed as the acceleration without friction, 4.14 m/s²: it holds up that part of the weight.",
+    ),
+    recalled(
+        "pressure-nail-tip",
+        0.003,
+        &[
+            (PEAK_IMPACT_FORCE.any(), 2.36e3),
+            (IMPACT_PATCH.any(), std::f64::consts::FRAC_PI_4 * 1e-6),
+        ],
+        &[Found(IMPACT_PRESSURE.any(), 3.00e9)],
+        "OpenStax, College Physics 2e, section 11.3, problem on a nail's tip of 1.00 mm, from memory",
+        "Printed force in, given pressure out.",
     ),
     read(
         "stop-distance-ship-pier",
@@ -206,17 +239,6 @@ const BRAKING: &[Case] = &[
 const ROD_AREA: f64 = 0.75 * INCH * INCH;
 const ROD_RATE: f64 = 30e6 * PSI * ROD_AREA / (48.0 * INCH);
 
-fn rod(id: heftwise::quantity::AnyId) -> f64 {
-    let given = [
-        (WEIGHT.any(), 150.0 * LBF),
-        (MASS.any(), 150.0 * LBF / GN),
-        (DROP_HEIGHT.any(), 2.0 * INCH),
-        (STOP_DISTANCE.any(), 0.0361 * INCH),
-        (APPROACH_ANGLE.any(), DOWN),
-    ];
-    by_rules(&given, id).unwrap()
-}
-
 /// Straight springs: the printed deflection in, the peak force and the given stiffness out.
 const SPRINGS: &[Case] = &[
     read(
@@ -257,14 +279,19 @@ const SPRINGS: &[Case] = &[
     read(
         "drop-collar-on-rod",
         0.003,
-        &[],
         &[
-            By("stress", || rod(SPRING_PEAK_FORCE.any()) / ROD_AREA, 22600.0 * PSI),
-            By("impact factor", || rod(SPRING_PEAK_FORCE.any()) / (150.0 * LBF), 113.0),
-            By("stiffness", || rod(SPRING_RATE.any()), ROD_RATE),
+            (WEIGHT.any(), 150.0 * LBF),
+            (MASS.any(), 150.0 * LBF / GN),
+            (DROP_HEIGHT.any(), 2.0 * INCH),
+            (STOP_DISTANCE.any(), 0.0361 * INCH),
+            (APPROACH_ANGLE.any(), DOWN),
+        ],
+        &[
+            Found(SPRING_PEAK_FORCE.any(), 22600.0 * PSI * ROD_AREA),
+            Found(SPRING_RATE.any(), ROD_RATE),
         ],
         "Gere and Timoshenko, Mechanics of Materials, Problem 2.8-1 with solution",
-        "Printed.",
+        "Printed deflection in, printed stress times the rod's area and its stiffness out.",
     ),
     read(
         "drop-suddenly-applied-load",

@@ -1,15 +1,10 @@
 //! Resistance, power and grip.
 
-use heftwise::physics::motion;
+use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{ground::*, machine::*, motion::*, traction::*};
-use heftwise::quantity::{AnyId, Measure};
 
 use super::unit::*;
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read,
-};
+use super::{Case, Expect::Found, check, read};
 
 const UP_6_4: &str = "OpenStax, University Physics Volume 1, section 6.4 Drag Force and Terminal Speed (module m58306)";
 const UP_7_4: &str = "OpenStax, University Physics Volume 1, section 7.4 Power (module m58310)";
@@ -67,8 +62,14 @@ const DRAG: &[Case] = &[
     read(
         "drag-ratio-65-to-110kmh",
         0.003,
-        &[],
-        &[By("drag rise", || motion::drag_rise(of(65.0 * KMH), of(110.0 * KMH)).si(), 2.86)],
+        &[
+            // A drag of one newton at 65 km/h.
+            (AIR_DENSITY.any(), 1.0),
+            (DRAG_AREA.any(), 2.0 / (65.0 * KMH * 65.0 * KMH)),
+            (DRIVING_SPEED.any(), 65.0 * KMH),
+            (TARGET_SPEED.any(), 110.0 * KMH),
+        ],
+        &[Found(AIR_DRAG.any(), 1.0), Found(TARGET_DRAG.any(), 2.86)],
         UP_6_4,
         "Printed 2.86; College Physics prints 2.9 for the same problem.",
     ),

@@ -1,15 +1,9 @@
 //! Motors: the ends of their line, and at work.
 
-use heftwise::physics::drive::motor;
-use heftwise::quantity::Measure;
 use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
 
 use super::unit::{MILLI, RPM};
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read, recalled,
-};
+use super::{Case, Expect::Found, check, read, recalled};
 
 const LINE: &[Case] = &[
     read(
@@ -124,23 +118,17 @@ const LINE: &[Case] = &[
     read(
         "best-efficiency-current-fixed-losses",
         0.002,
-        &[],
         &[
-            By("current", || motor::current_of_equal_losses(of(719.2), of(0.2)).si(), 60.0),
-            By("load", || motor::current_of_equal_losses(of(719.2), of(0.2)).si() / 44.5, 1.348),
-            By(
-                "best efficiency",
-                || {
-                    motor::part_load_efficiency(
-                        of(10e3),
-                        of(719.2),
-                        of(44.5 * 44.5 * 0.2),
-                        of(1.348),
-                    )
-                    .si()
-                },
-                0.9036,
-            ),
+            (STEADY_MOTOR_LOSS.any(), 719.2),
+            (MOTOR_RESISTANCE.any(), 0.2),
+            (RATED_MOTOR_CURRENT.any(), 44.5),
+            (RATED_MOTOR_POWER.any(), 10e3),
+            (MOTOR_LOAD.any(), 1.348),
+        ],
+        &[
+            Found(EQUAL_LOSS_CURRENT.any(), 60.0),
+            Found(EQUAL_LOSS_LOAD.any(), 1.348),
+            Found(PART_LOAD_EFFICIENCY.any(), 0.9036),
         ],
         "I. L. Kosow, Electric Machinery and Transformers, 2nd ed., Example 12-5, as transcribed by volunteers",
         "Best where I^2 R equals the fixed losses (489.2 W rotation + 230 W field). A general rule, not only for motors. Computed 59.97 A, 1.3476, 0.90357. The book lets the output grow in step with current.",
@@ -240,43 +228,41 @@ const WORK: &[Case] = &[
     read(
         "half-speed-power-green-gearmotor",
         0.003,
-        &[(NO_LOAD_SPEED.any(), 600.0 * RPM), (STALL_TORQUE.any(), 0.325)],
         &[
-            Found(GREATEST_MOTOR_POWER.any(), 5.105),
-            By(
-                "power at half of each",
-                || motor::shaft_power(of(0.1625), of(300.0 * RPM)).si(),
-                5.105,
-            ),
+            (NO_LOAD_SPEED.any(), 600.0 * RPM),
+            (STALL_TORQUE.any(), 0.325),
+            (MOTOR_TORQUE.any(), 0.1625),
+            (MOTOR_SPEED.any(), 300.0 * RPM),
         ],
+        &[Found(GREATEST_MOTOR_POWER.any(), 5.105), Found(MOTOR_OUTPUT_POWER.any(), 5.105)],
         "MIT, Understanding D.C. Motor Characteristics, page on the motors of course 2.007",
         "Published: geared motor, half values 300 rpm and 0.163 N*m. Power computed for this check. Thermally not a place to stay: at least half the input is heat there.",
     ),
     read(
         "half-speed-power-worm-gearmotor",
         0.003,
-        &[(NO_LOAD_SPEED.any(), 92.0 * RPM), (STALL_TORQUE.any(), 1.6)],
         &[
-            Found(GREATEST_MOTOR_POWER.any(), 3.854),
-            By("power at half of each", || motor::shaft_power(of(0.8), of(46.0 * RPM)).si(), 3.854),
+            (NO_LOAD_SPEED.any(), 92.0 * RPM),
+            (STALL_TORQUE.any(), 1.6),
+            (MOTOR_TORQUE.any(), 0.8),
+            (MOTOR_SPEED.any(), 46.0 * RPM),
         ],
+        &[Found(GREATEST_MOTOR_POWER.any(), 3.854), Found(MOTOR_OUTPUT_POWER.any(), 3.854)],
         "MIT, Understanding D.C. Motor Characteristics, page on the motors of course 2.007",
         "Published: worm-gear motor, half values 46 rpm and 0.80 N*m. Power computed for this check. Thermally not a place to stay: at least half the input is heat there.",
     ),
     read(
         "back-emf-small-motor",
         0.001,
-        &[(MOTOR_SUPPLY_VOLTAGE.any(), 12.0), (MOTOR_RESISTANCE.any(), 6.0)],
         &[
-            By(
-                "running current",
-                || motor::current_from_back_emf(of(12.0), of(9.0), of(6.0)).si(),
-                0.5,
-            ),
-            Found(STALL_CURRENT.any(), 2.0),
+            (MOTOR_SUPPLY_VOLTAGE.any(), 12.0),
+            (MOTOR_VOLTAGE.any(), 12.0),
+            (MOTOR_CURRENT.any(), 0.5),
+            (MOTOR_RESISTANCE.any(), 6.0),
         ],
+        &[Found(BACK_EMF.any(), 9.0), Found(STALL_CURRENT.any(), 2.0)],
         "D. Davis, Eastern Illinois University, Physics 1160 notes, ch. 21, back EMF",
-        "Exact.",
+        "Exact. Printed running current in, given back EMF out.",
     ),
     recalled(
         "back-emf-series-motor",
@@ -321,26 +307,26 @@ const WORK: &[Case] = &[
     recalled(
         "permanent-magnet-motor-shaft-power",
         0.001,
-        &[],
         &[
-            By("torque constant", || pm_motor().0, 0.2215),
-            By("rotation loss", || motor::no_load_loss(of(50.0), of(1.25), of(1.03)).si(), 60.89),
-            By("shaft power", || pm_motor().1, 267.1),
+            (MOTOR_SUPPLY_VOLTAGE.any(), 50.0),
+            (NO_LOAD_CURRENT.any(), 1.25),
+            (MOTOR_RESISTANCE.any(), 1.03),
+            (TORQUE_CONSTANT.any(), 0.2215),
+            (MOTOR_VOLTAGE.any(), 48.0),
+            (MOTOR_CURRENT.any(), 8.317),
+            (MOTOR_OUTPUT_POWER.any(), 267.1),
+        ],
+        &[
+            Found(NO_LOAD_SPEED.any(), 2100.0 * RPM),
+            Found(STEADY_MOTOR_LOSS.any(), 60.89),
+            Found(MOTOR_SPEED.any(), 1700.0 * RPM),
+            Found(WINDING_LOSS.any(), 71.25), // Rotation and copper: what must be left of the input beside the shaft power.
+            Found(MOTOR_LOSS.any(), 60.89 + 71.25),
         ],
         "Fitzgerald, Kingsley, Umans, Electric Machinery, 6th ed., worked example on a permanent-magnet DC motor (ch. 7) (from memory)",
-        "Computed without rounding on the way: 0.2215 V*s, 60.9 W, current 8.317 A, shaft 267.1 W. The book rounds the constant to 0.22 first and prints 61 W and 274 W, 2.6 % higher.",
+        "Computed without rounding on the way: 0.2215 V*s, 60.9 W, current 8.317 A, shaft 267.1 W. Constant, current and shaft power in, both speeds and all losses out. The book rounds the constant to 0.22 first and prints 61 W and 274 W, 2.6 % higher.",
     ),
 ];
-
-/// Torque constant and shaft power of the permanent-magnet motor, at 48 V and 1700 rpm.
-fn pm_motor() -> (f64, f64) {
-    let resistance = of(1.03);
-    let constant = motor::back_emf(of(50.0), of(1.25), resistance).si() / (2100.0 * RPM);
-    let back_emf = of(constant * 1700.0 * RPM);
-    let current = motor::current_from_back_emf(of(48.0), back_emf, resistance);
-    let rotation = motor::no_load_loss(of(50.0), of(1.25), resistance);
-    (constant, motor::loss(motor::electric_power(back_emf, current), rotation).si())
-}
 
 #[test]
 fn the_line_of_a_motor() {

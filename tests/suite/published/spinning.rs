@@ -1,52 +1,45 @@
 //! Speeding up a turning body, and spinning parts.
 
-use heftwise::physics::turning;
-use heftwise::quantity::catalogue::{machine::*, motion::*, turning::*};
-use heftwise::quantity::{AngularSpeed, Energy, Inertia, Mass, Measure, Speed};
-
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read,
+use heftwise::quantity::catalogue::{
+    drive::AXLE_RATE, machine::*, motion::*, structure::*, turning::*,
 };
 
-const RPM: f64 = std::f64::consts::PI / 30.0;
+use super::unit::{FOOT, PSI, RPM};
+use super::{Case, Expect::Found, check, read, recalled};
+
+/// The pound, in kilograms.
+const POUND: f64 = 0.453_592_37;
 const REV: f64 = std::f64::consts::TAU;
 const UP_10_4: &str = "OpenStax, University Physics Volume 1, section 10.4 (module m58329)";
 const UP_10_7: &str = "OpenStax, University Physics Volume 1, section 10.7 (module m58332)";
 const UP_11_3: &str = "OpenStax, University Physics Volume 1, section 11.3 (module m58337)";
 
-fn kg(mass: f64) -> Mass {
-    of(mass)
-}
-
 const SPEEDING_UP: &[Case] = &[
     read(
         "spinup-merry-go-round-empty",
         0.002,
-        &[(SWING_MOMENT.any(), 250.0 * 1.50), (YAW_INERTIA.any(), 56.25)],
         &[
-            By("inertia", || turning::solid_inertia(kg(50.0), of(1.50)).si(), 56.25),
-            Found(YAW_ACCELERATION.any(), 6.67),
+            (SWING_MOMENT.any(), 250.0 * 1.50),
+            (YAW_INERTIA.any(), 56.25),
+            (SPIN_MASS.any(), 50.0),
+            (SPIN_RADIUS.any(), 1.50),
         ],
+        &[Found(SPIN_INERTIA.any(), 56.25), Found(YAW_ACCELERATION.any(), 6.67)],
         UP_10_7,
         "Printed, Example 10.16 (a).",
     ),
     read(
         "spinup-merry-go-round-loaded",
         0.002,
-        &[(SWING_MOMENT.any(), 250.0 * 1.50), (YAW_INERTIA.any(), 84.38)],
         &[
-            By(
-                "inertia",
-                || {
-                    turning::solid_inertia(kg(50.0), of(1.50)).si()
-                        + turning::point_inertia(kg(18.0), of(1.25)).si()
-                },
-                84.38,
-            ),
-            Found(YAW_ACCELERATION.any(), 4.44),
+            (SWING_MOMENT.any(), 250.0 * 1.50),
+            (YAW_INERTIA.any(), 84.38),
+            (SPIN_MASS.any(), 50.0),
+            (SPIN_RADIUS.any(), 1.50),
+            (ADDED_MASS.any(), 18.0),
+            (ADDED_DISTANCE.any(), 1.25),
         ],
+        &[Found(SPIN_INERTIA.any(), 84.38), Found(YAW_ACCELERATION.any(), 4.44)],
         UP_10_7,
         "Printed, Example 10.16 (b). Mass at the edge slows the answer.",
     ),
@@ -63,28 +56,32 @@ const SPEEDING_UP: &[Case] = &[
         0.002,
         &[
             (SWING_MOMENT.any(), 376.8),
-            (YAW_INERTIA.any(), 30.0),
-            // From rest to 20 turns a second in 10 s is 100 turns.
+            (YAW_INERTIA.any(), 30.0), // From rest to 20 turns a second in 10 s is 100 turns.
             (SWING_ANGLE.any(), 100.0 * REV),
+            (SPIN_INERTIA.any(), 30.0),
+            (SPIN_RATE.any(), 20.0 * REV),
+            (SPIN_UP_TIME.any(), 10.0),
         ],
-        &[
-            Found(SWING_TIME.any(), 10.0),
-            By("torque", || turning::torque_for(of(30.0), of(20.0 * REV), of(10.0)).si(), 376.8),
-        ],
+        &[Found(SWING_TIME.any(), 10.0), Found(SPIN_UP_TORQUE.any(), 376.8)],
         UP_10_7,
         "Printed; 377.0 N m unrounded.",
     ),
     read(
         "spinup-motorcycle-wheel",
         0.002,
-        &[(TARGET_SPEED.any(), 30.0), (RUN_UP_TIME.any(), 4.20)],
+        &[
+            (TARGET_SPEED.any(), 30.0),
+            (RUN_UP_TIME.any(), 4.20),
+            (DRIVING_SPEED.any(), 30.0),
+            (DRIVE_RADIUS.any(), 0.320), // On a wheel of 1 kg m², moment and angular acceleration are the same number.
+            (SPIN_INERTIA.any(), 1.0),
+            (SPIN_RATE.any(), 30.0 / 0.320),
+            (SPIN_UP_TIME.any(), 4.20),
+        ],
         &[
             Found(MEAN_ACCELERATION.any(), 7.14),
-            By(
-                "angular acceleration",
-                || turning::turning_rate(of(30.0), of(0.320)).si() / 4.20,
-                22.3,
-            ),
+            Found(AXLE_RATE.any(), 30.0 / 0.320),
+            Found(SPIN_UP_TORQUE.any(), 22.3),
         ],
         "OpenStax, College Physics 2e, section 10.1, Example 10.2 (module m42177)",
         "Printed.",
@@ -100,28 +97,12 @@ const SPEEDING_UP: &[Case] = &[
     read(
         "spinup-flywheel-braking-torque",
         0.002,
-        &[],
-        &[By("torque", || turning::torque_for(of(100.0), of(500.0 * RPM), of(120.0)).si(), 43.6)],
+        &[(SPIN_INERTIA.any(), 100.0), (SPIN_RATE.any(), 500.0 * RPM), (SPIN_UP_TIME.any(), 120.0)],
+        &[Found(SPIN_UP_TORQUE.any(), 43.6)],
         UP_10_7,
         "Printed.",
     ),
 ];
-
-/// Four blades as rods about their ends.
-fn blades() -> Inertia {
-    turning::moved_inertia(turning::rod_inertia(kg(200.0), of(4.0)), of(200.0), of(2.0))
-}
-
-fn baton() -> Inertia {
-    turning::rod_inertia(kg(1.0), of(0.7))
-}
-
-/// The spin a bus's flywheel needs to bring the bus to speed with so much of its energy.
-fn bus_flywheel() -> f64 {
-    let wheel = turning::solid_inertia(kg(1500.0), of(0.600));
-    let energy: Energy = of(0.5 * 10_000.0 * 20.0 * 20.0 / 0.90);
-    turning::turns_rate(energy, wheel).si()
-}
 
 const SPINNING: &[Case] = &[
     read(
@@ -135,19 +116,32 @@ const SPINNING: &[Case] = &[
     read(
         "spin-energy-helicopter-blades",
         0.002,
-        &[(SPIN_INERTIA.any(), 1067.0), (SPIN_RATE.any(), 300.0 * RPM)],
-        &[By("inertia", || blades().si(), 1067.0), Found(SPIN_ENERGY.any(), 5.26e5)],
+        &[
+            (SPIN_SHAPE.any(), 1.0 / 3.0),
+            (SPIN_MASS.any(), 4.0 * 50.0),
+            (SPIN_RADIUS.any(), 4.00),
+            (SPIN_RATE.any(), 300.0 * RPM),
+        ],
+        &[Found(SPIN_INERTIA.any(), 1067.0), Found(SPIN_ENERGY.any(), 5.26e5)],
         UP_10_4,
         "Printed, Example 10.9.",
     ),
     read(
         "spin-energy-baton",
         0.005,
-        &[(MASS.any(), 1.0), (MACHINE_LENGTH.any(), 0.7), (MACHINE_WIDTH.any(), 1e-6)],
+        &[
+            (MASS.any(), 1.0),
+            (MACHINE_LENGTH.any(), 0.7),
+            (MACHINE_WIDTH.any(), 1e-6),
+            (SPIN_SHAPE.any(), 1.0 / 3.0),
+            (SPIN_MASS.any(), 1.0),
+            (SPIN_RADIUS.any(), 0.35),
+            (SPIN_RATE.any(), 10.0 * REV),
+        ],
         &[
             Found(YAW_INERTIA.any(), 0.041),
-            By("inertia", || baton().si(), 0.041),
-            By("energy", || turning::spin_energy(baton(), of(10.0 * REV)).si(), 80.6),
+            Found(SPIN_INERTIA.any(), 0.041),
+            Found(SPIN_ENERGY.any(), 80.6),
         ],
         UP_10_4,
         "The book prints 80.93 J from a rounded inertia; worked out 80.6 J.",
@@ -155,25 +149,22 @@ const SPINNING: &[Case] = &[
     read(
         "spin-energy-bus-flywheel",
         0.003,
-        &[],
-        &[By("spin", bus_flywheel, 128.0)],
+        &[
+            (SPIN_MASS.any(), 1500.0),
+            (SPIN_RADIUS.any(), 0.600),
+            (SPIN_ENERGY_WANTED.any(), 0.5 * 10_000.0 * 20.0 * 20.0 / 0.90),
+        ],
+        &[Found(SPIN_RATE_NEEDED.any(), 128.0)],
         "OpenStax, College Physics 2e, section 10.4, problem (module m42180)",
         "Printed.",
     ),
     read(
         "spin-coupled-flywheels",
         0.001,
-        &[],
+        &[(SPIN_INERTIA.any(), 1.0), (SPIN_RATE.any(), 600.0 * RPM), (COUPLED_INERTIA.any(), 3.0)],
         &[
-            By("spin after", || coupled().si(), 150.0 * RPM),
-            By(
-                "energy kept",
-                || {
-                    turning::spin_energy(of(4.0), coupled()).si()
-                        / turning::spin_energy(of(1.0), of(600.0 * RPM)).si()
-                },
-                0.25,
-            ),
+            Found(SHARED_RATE.any(), 150.0 * RPM), // Three quarters of ½ I ω².
+            Found(COUPLING_HEAT.any(), 0.75 * 0.5 * 600.0 * RPM * 600.0 * RPM),
         ],
         UP_11_3,
         "Printed, Example 11.7. A clutch makes heat of three quarters.",
@@ -181,28 +172,19 @@ const SPINNING: &[Case] = &[
     read(
         "spin-bullet-into-disk",
         0.003,
-        &[],
-        &[By("spin after", bullet_into_disc, 1.248)],
+        &[
+            (SPIN_MASS.any(), 3.2),
+            (SPIN_RADIUS.any(), 0.5),
+            (SPIN_RATE.any(), 0.0),
+            (COUPLED_INERTIA.any(), 0.002 * 0.5 * 0.5),
+            (COUPLED_RATE.any(), 500.0 / 0.5),
+        ],
+        &[Found(SHARED_RATE.any(), 1.248)],
         UP_11_3,
         "The book prints 1.2 rad/s; 1.248 worked out.",
     ),
     read(
         "gyro-precession-small-disk",
-        0.002,
-        &[],
-        &[By(
-            "precession",
-            || {
-                let disc = turning::solid_inertia(kg(0.3), of(0.050));
-                turning::precession(of(0.3 * 9.8 * 0.050), disc, of(20.0 * REV)).si()
-            },
-            3.12,
-        )],
-        "OpenStax, University Physics Volume 1, section 11.4, Example 11.10 (module m58338)",
-        "Printed.",
-    ),
-    read(
-        "gyro-precession-small-disk-back",
         0.002,
         &[
             (SPIN_MASS.any(), 0.3),
@@ -217,35 +199,38 @@ const SPINNING: &[Case] = &[
     read(
         "gyro-bike-wheel-in-air",
         0.012,
-        &[(DRIVING_SPEED.any(), 10.0), (TURN_RADIUS.any(), 0.35)],
-        &[
-            Found(TURNING_RATE.any(), 28.6),
-            By("spin", || rolling_at_ten().si(), 28.6),
-            By(
-                "angular momentum",
-                || turning::momentum(turning::ring_inertia(kg(0.750), of(0.35)), rolling_at_ten()),
-                2.6,
-            ),
-        ],
+        &[(DRIVING_SPEED.any(), 10.0), (TURN_RADIUS.any(), 0.35), (DRIVE_RADIUS.any(), 0.35)],
+        &[Found(AXLE_RATE.any(), 28.6), Found(TURNING_RATE.any(), 28.6)],
         "OpenStax, University Physics Volume 1, section 11.2, problem (module m58336)",
         "Printed; 2.625 unrounded. A thin hoop.",
     ),
+    read(
+        "gyro-bike-wheel-momentum",
+        0.012,
+        &[
+            // Turned by one radian a second, its moment is its angular momentum.
+            (SPIN_SHAPE.any(), 1.0),
+            (SPIN_MASS.any(), 0.750),
+            (SPIN_RADIUS.any(), 0.35),
+            (SPIN_RATE.any(), 28.6),
+            (TURNING_RATE.any(), 1.0),
+        ],
+        &[Found(GYRO_TORQUE.any(), 2.6)],
+        "OpenStax, University Physics Volume 1, section 11.2, problem (module m58336)",
+        "Printed; 2.625 unrounded. A thin hoop.",
+    ),
+    recalled(
+        "rim-stress-cast-iron",
+        0.005,
+        &[
+            (MATERIAL_DENSITY.any(), 450.0 * POUND / (FOOT * FOOT * FOOT)),
+            (RIM_SPEED.any(), 100.0 * FOOT),
+        ],
+        &[Found(RIM_STRESS.any(), 972.0 * PSI)],
+        "Machinery's Handbook, flywheels, cast-iron rim: 0.0972 v² in psi, v in feet a second (from memory)",
+        "Cast iron of 450 lb a cubic foot; 970.4 psi with g of 32.2 ft/s².",
+    ),
 ];
-
-fn rolling_at_ten() -> AngularSpeed {
-    let speed: Speed = of(10.0);
-    turning::turning_rate(speed, of(0.35))
-}
-
-fn coupled() -> AngularSpeed {
-    turning::shared_rate((of(1.0), of(600.0 * RPM)), (of(3.0), of(0.0)))
-}
-
-fn bullet_into_disc() -> f64 {
-    let bullet = turning::point_inertia(kg(0.002), of(0.5));
-    let disc = turning::solid_inertia(kg(3.2), of(0.5));
-    turning::shared_rate((bullet, turning::turning_rate(of(500.0), of(0.5))), (disc, of(0.0))).si()
-}
 
 #[test]
 fn speeding_up() {

@@ -1,15 +1,9 @@
 //! Switches of a motor controller.
 
-use heftwise::physics::electrics::controller;
-use heftwise::quantity::Measure;
 use heftwise::quantity::catalogue::{drive::*, electrics::*};
 
 use super::unit::{CELSIUS, KILO, MICRO, MILLI, NANO};
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read, recalled,
-};
+use super::{Case, Expect::Found, check, read, recalled};
 
 const SWITCHES: &[Case] = &[
     read(
@@ -65,57 +59,43 @@ const SWITCHES: &[Case] = &[
     read(
         "switching-resistive-fall",
         0.001,
-        &[],
-        &[By(
-            "loss",
-            || {
-                controller::crossing_loss(
-                    of(250.0),
-                    of(0.0),
-                    of(100.0),
-                    of(3.0 * MICRO),
-                    of(10.0 * KILO),
-                )
-                .si()
-            },
-            125.0,
-        )],
+        &[
+            (BATTERY_VOLTAGE.any(), 250.0),
+            (CONTROLLER_DROP.any(), 0.0),
+            (MOTOR_CURRENT.any(), 100.0),
+            (SWITCHING_RISE_TIME.any(), 0.0),
+            (SWITCHING_FALL_TIME.any(), 3.0 * MICRO),
+            (SWITCHING_FREQUENCY.any(), 10.0 * KILO),
+        ],
+        &[Found(RESISTIVE_SWITCHING_LOSS.any(), 125.0)],
         "M. H. Rashid, Power Electronics, 4th ed., Example 4.2, as transcribed by volunteers",
         "One sixth of V I t f: a third of the inductive figure for the same times. Using 1/6 for a motor controller understates its heat threefold.",
     ),
     read(
         "switching-resistive-rise",
         0.001,
-        &[],
-        &[By(
-            "loss",
-            || {
-                controller::crossing_loss(
-                    of(250.0),
-                    of(2.0),
-                    of(100.0),
-                    of(1.0 * MICRO),
-                    of(10.0 * KILO),
-                )
-                .si()
-            },
-            42.33,
-        )],
+        &[
+            (BATTERY_VOLTAGE.any(), 250.0),
+            (CONTROLLER_DROP.any(), 2.0),
+            (MOTOR_CURRENT.any(), 100.0),
+            (SWITCHING_RISE_TIME.any(), 1.0 * MICRO),
+            (SWITCHING_FALL_TIME.any(), 0.0),
+            (SWITCHING_FREQUENCY.any(), 10.0 * KILO),
+        ],
+        &[Found(RESISTIVE_SWITCHING_LOSS.any(), 42.33)],
         "M. H. Rashid, Power Electronics, 4th ed., Example 4.2, as transcribed by volunteers",
         "f I tr (V/2 + (Vsat - V)/3); 41.67 W if the saturation voltage is ignored.",
     ),
     read(
         "switch-on-state",
         0.001,
-        &[],
-        &[By(
-            "loss",
-            || {
-                controller::fixed_voltage_loss(of(2.0), of(100.0), of(48.5 * MICRO * 10.0 * KILO))
-                    .si()
-            },
-            97.0,
-        )],
+        &[
+            (CONTROLLER_DROP.any(), 2.0),
+            (CONTROLLER_HOT_RESISTANCE.any(), 0.0),
+            (MOTOR_CURRENT.any(), 100.0),
+            (ON_SHARE.any(), 48.5 * MICRO * 10.0 * KILO),
+        ],
+        &[Found(CONDUCTION_LOSS.any(), 97.0)],
         "M. H. Rashid, Power Electronics, 4th ed., Example 4.2, as transcribed by volunteers",
         "Whole example: 42.33 on, 97 conducting, 10 storage, 125 off, 0.32 leakage = 274.65 W.",
     ),

@@ -1,19 +1,11 @@
 //! Turns, moments of inertia, swinging round and spinning parts.
 
-use heftwise::physics::turning;
 use heftwise::quantity::catalogue::{balance::*, machine::*, motion::*, turning::*};
-use heftwise::quantity::{Inertia, Mass, Measure};
 
 use super::unit::*;
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read, recalled,
-};
+use super::{Case, Expect::Found, by_rules, check, from_parts, read, recalled};
 
-const RPM: f64 = std::f64::consts::PI / 30.0;
 const REV: f64 = std::f64::consts::TAU;
-const DEG: f64 = std::f64::consts::PI / 180.0;
 const CP_6_3: &str =
     "OpenStax, College Physics 2e, section 6.3 Centripetal Force, problems (module m42086)";
 const UP_10_4: &str = "OpenStax, University Physics Volume 1, section 10.4 (module m58329)";
@@ -111,42 +103,22 @@ const CURVES: &[Case] = &[
     ),
 ];
 
-fn kg(mass: f64) -> Mass {
-    of(mass)
-}
-
-fn inertia(about_centre: Inertia, mass: f64, away: f64) -> f64 {
-    turning::moved_inertia(about_centre, of(mass), of(away)).si()
-}
-
-fn three_pairs_of_washers() -> f64 {
-    [0.25, 0.15, 0.05]
-        .iter()
-        .map(|radius| 2.0 * turning::point_inertia(kg(0.020), of(*radius)).si())
-        .sum()
-}
-
-/// The four parts of the benchmark bicycle about the line on the ground that it rolls over.
-fn benchmark_bicycle() -> f64 {
-    [(2.0, 0.3, 0.0603), (85.0, 0.9, 9.2), (4.0, 0.7, 0.05892), (3.0, 0.35, 0.1405)]
-        .iter()
-        .map(|(mass, height, own)| inertia(of(*own), *mass, *height))
-        .sum()
-}
+/// A rod of 5.56 kg, 30 mm thick and 1.05 m long, across the wire.
+const ROD: f64 = 5.56 * (1.05 * 1.05 / 12.0 + 0.015 * 0.015 / 4.0);
 
 const INERTIAS: &[Case] = &[
     read(
         "inertia-rod-plus-sphere-far",
         0.002,
-        &[],
-        &[By(
-            "inertia",
-            || {
-                inertia(turning::rod_inertia(kg(2.0), of(0.5)), 2.0, 0.25)
-                    + inertia(turning::sphere_inertia(kg(1.0), of(0.20)), 1.0, 0.70)
-            },
-            0.673,
-        )],
+        &[
+            (SPIN_SHAPE.any(), 1.0 / 3.0),
+            (SPIN_MASS.any(), 2.0),
+            (SPIN_RADIUS.any(), 0.5),
+            (ADDED_MASS.any(), 1.0),
+            (ADDED_DISTANCE.any(), 0.70), // Two fifths of a kilogram at 0.20 m.
+            (ADDED_INERTIA.any(), 0.4 * 0.20 * 0.20),
+        ],
+        &[Found(SPIN_INERTIA.any(), 0.673)],
         UP_10_5,
         "Printed, Example 10.12 (a). The sphere is a third of the mass, three quarters of the inertia.",
     ),
@@ -154,17 +126,20 @@ const INERTIAS: &[Case] = &[
         "inertia-disk-plus-rider",
         0.002,
         &[(SPIN_MASS.any(), 500.0), (SPIN_RADIUS.any(), 2.0)],
+        &[Found(SPIN_INERTIA.any(), 1000.0)],
+        UP_10_5,
+        "Printed, Example 10.11.",
+    ),
+    read(
+        "inertia-disk-with-rider",
+        0.002,
         &[
-            Found(SPIN_INERTIA.any(), 1000.0),
-            By(
-                "with the rider",
-                || {
-                    turning::solid_inertia(kg(500.0), of(2.0)).si()
-                        + turning::point_inertia(kg(25.0), of(1.0)).si()
-                },
-                1025.0,
-            ),
+            (SPIN_MASS.any(), 500.0),
+            (SPIN_RADIUS.any(), 2.0),
+            (ADDED_MASS.any(), 25.0),
+            (ADDED_DISTANCE.any(), 1.0),
         ],
+        &[Found(SPIN_INERTIA.any(), 1025.0)],
         UP_10_5,
         "Printed, Example 10.11.",
     ),
@@ -172,28 +147,36 @@ const INERTIAS: &[Case] = &[
         "inertia-washers-on-rod",
         0.003,
         &[(SPIN_INERTIA.any(), 0.0035), (SPIN_RATE.any(), 5.0 * REV)],
-        &[By("inertia", three_pairs_of_washers, 0.0035), Found(SPIN_ENERGY.any(), 1.73)],
+        &[Found(SPIN_ENERGY.any(), 1.73)],
         UP_10_4,
         "Printed, Example 10.8.",
     ),
     read(
-        "inertia-bicycle-roll-about-ground",
-        1e-6,
-        &[],
-        &[By("inertia", benchmark_bicycle, 80.81722)],
-        "Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1 and mass matrix entry M(1,1)",
-        "Exact benchmark: most of it comes from the parallel-axis terms.",
-    ),
-    read(
         "inertia-cylinder-edge-axis",
         0.001,
-        &[],
         &[
-            By("cylinder", || inertia(turning::solid_inertia(kg(1.0), of(1.0)), 1.0, 1.0), 1.5),
-            By("hoop", || inertia(turning::ring_inertia(kg(1.0), of(1.0)), 1.0, 1.0), 2.0),
+            (SPIN_MASS.any(), 1.0),
+            (SPIN_RADIUS.any(), 1.0),
+            (ADDED_MASS.any(), 1.0),
+            (ADDED_DISTANCE.any(), 1.0),
         ],
+        &[Found(SPIN_INERTIA.any(), 1.5)],
         UP_10_5,
-        "The book misprints this as 1/3 m R²; worked out 3/2, and 2 for a thin hoop.",
+        "The book misprints this as 1/3 m R²; worked out 3/2, and 2 for a thin hoop. Own inertia, and the mass once more at the distance of the axis.",
+    ),
+    read(
+        "inertia-hoop-edge-axis",
+        0.001,
+        &[
+            (SPIN_SHAPE.any(), 1.0),
+            (SPIN_MASS.any(), 1.0),
+            (SPIN_RADIUS.any(), 1.0),
+            (ADDED_MASS.any(), 1.0),
+            (ADDED_DISTANCE.any(), 1.0),
+        ],
+        &[Found(SPIN_INERTIA.any(), 2.0)],
+        UP_10_5,
+        "The book misprints this as 1/3 m R²; worked out 3/2, and 2 for a thin hoop. Own inertia, and the mass once more at the distance of the axis.",
     ),
     read(
         "swing-pendulum-front-wheel",
@@ -211,27 +194,28 @@ const INERTIAS: &[Case] = &[
     read(
         "swing-torsion-front-wheel",
         1e-6,
-        &[],
-        &[By("inertia", || twisted(0.787577011406), 0.0883826870796)],
+        &[
+            (KNOWN_INERTIA.any(), ROD),
+            (KNOWN_PERIOD.any(), 1.89399317145),
+            (TWIST_PERIOD.any(), 0.787577011406),
+        ],
+        &[Found(TWIST_INERTIA.any(), 0.0883826870796)],
         BROWSER,
         "A wheel about a diameter; a plain rod of known size calibrates the wire.",
     ),
     read(
         "swing-torsion-rear-wheel",
         1e-6,
-        &[],
-        &[By("inertia", || twisted(0.796564786052), 0.0904114316323)],
+        &[
+            (KNOWN_INERTIA.any(), ROD),
+            (KNOWN_PERIOD.any(), 1.89399317145),
+            (TWIST_PERIOD.any(), 0.796564786052),
+        ],
+        &[Found(TWIST_INERTIA.any(), 0.0904114316323)],
         BROWSER,
         "",
     ),
 ];
-
-/// A wheel on the wire that a rod of 5.56 kg, 30 mm by 1.05 m, was timed on.
-fn twisted(period: f64) -> f64 {
-    let thick = turning::solid_inertia(kg(5.56), of(0.015)).si() / 2.0;
-    let rod = turning::rod_inertia(kg(5.56), of(1.05)).si() + thick;
-    turning::torsion_inertia(of(rod), of(1.89399317145), of(period)).si()
-}
 
 #[test]
 fn curves() {
@@ -241,4 +225,33 @@ fn curves() {
 #[test]
 fn inertias() {
     check(INERTIAS);
+}
+
+/// OpenStax, University Physics Volume 1, section 10.4, Example 10.8: three pairs of washers of 20 g
+/// on a rod, as a parts list; printed 0.0035 kg m².
+#[test]
+fn washers_on_a_rod_add_up_as_parts() {
+    let places = [0.25, 0.15, 0.05].into_iter().flat_map(|radius| [radius, -radius]);
+    let found = from_parts(places.map(|x| (0.020, [x, 0.0, 0.0])), YAW_INERTIA.any());
+    assert!((found - 0.0035).abs() <= 0.003 * 0.0035, "{found}");
+}
+
+/// Meijaard, Papadopoulos, Ruina and Schwab, Proc. R. Soc. A 463 (2007) 1955, Table 1 and mass
+/// matrix entry M(1,1): the four parts of the benchmark bicycle about the line on the ground that it
+/// rolls over, each part added by the rule to those before it. Most of it comes from the
+/// parallel-axis terms.
+#[test]
+fn the_benchmark_bicycle_adds_up_part_by_part() {
+    let parts = [(2.0, 0.3, 0.0603), (85.0, 0.9, 9.2), (4.0, 0.7, 0.05892), (3.0, 0.35, 0.1405)];
+    let found = parts.into_iter().fold(0.0, |before, (mass, height, own)| {
+        let given = [
+            (SPIN_MASS.any(), 0.0),
+            (SPIN_RADIUS.any(), 1.0),
+            (ADDED_MASS.any(), mass),
+            (ADDED_DISTANCE.any(), height),
+            (ADDED_INERTIA.any(), before + own),
+        ];
+        by_rules(&given, SPIN_INERTIA.any()).unwrap()
+    });
+    assert!((found - 80.81722).abs() <= 1e-6 * 80.81722, "{found}");
 }

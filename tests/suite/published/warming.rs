@@ -2,58 +2,94 @@
 
 use std::f64::consts::PI;
 
-use heftwise::physics::heat::{self, lump, sink};
+use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{electrics::*, heat::*};
-use heftwise::quantity::{Measure, Time};
 
 use super::unit::{CELSIUS, CM, KILO, MILLI};
-use super::{
-    Case,
-    Expect::{By, Found},
-    check, of, read, recalled,
-};
+use super::{Case, Expect::Found, check, read, recalled};
+
+/// A sphere that cools: diameter, density, specific heat, coefficient; its excess at first and the
+/// excess that is cool enough.
+const fn sphere(
+    diameter: f64,
+    density: f64,
+    specific_heat: f64,
+    h: f64,
+    [start, wanted]: [f64; 2],
+) -> [(AnyId, f64); 7] {
+    [
+        (WARM_MASS.any(), density * PI * diameter * diameter * diameter / 6.0),
+        (WARM_SPECIFIC_HEAT.any(), specific_heat),
+        (SURFACE_COEFFICIENT.any(), h),
+        (SURFACE_AREA.any(), PI * diameter * diameter),
+        (SURFACE_TEMPERATURE.any(), 300.0 + start),
+        (TOUCH_LIMIT.any(), 300.0 + wanted),
+        (COOLING_AIR.any(), 300.0),
+    ]
+}
+
+/// A part at rest in still air: excess, coefficient at first, area, heat capacity, time.
+const fn at_rest(excess: f64, h: f64, area: f64, capacity: f64, time: f64) -> [(AnyId, f64); 7] {
+    [
+        (SURFACE_TEMPERATURE.any(), 300.0 + excess),
+        (COOLING_AIR.any(), 300.0),
+        (STILL_AIR_COEFFICIENT.any(), h),
+        (STILL_AIR_EXPONENT.any(), 0.25),
+        (SURFACE_AREA.any(), area),
+        (WARM_HEAT_CAPACITY.any(), capacity),
+        (REST_TIME.any(), time),
+    ]
+}
+
+/// Something warmed by 60 K.
+const fn warmed(capacity: f64) -> [(AnyId, f64); 3] {
+    [
+        (WARM_HEAT_CAPACITY.any(), capacity),
+        (SURFACE_TEMPERATURE.any(), CELSIUS + 80.0),
+        (COOLING_AIR.any(), CELSIUS + 20.0),
+    ]
+}
 
 const LUMPS: &[Case] = &[
     read(
         "biot-apple",
         0.002,
-        &[],
-        &[By("Biot number", || lump::biot(of(10.0), of(100.0 * MILLI / 6.0), of(0.6)).si(), 0.278)],
+        &[
+            (SURFACE_COEFFICIENT.any(), 10.0),
+            (WARM_VOLUME.any(), PI * 0.1 * 0.1 * 0.1 / 6.0),
+            (SURFACE_AREA.any(), PI * 0.1 * 0.1),
+            (WARM_CONDUCTIVITY.any(), 0.6),
+        ],
+        &[Found(BIOT_NUMBER.any(), 0.278)],
         "S. K. Som, Introduction to Heat Transfer, Example 4.1, as transcribed by volunteers",
         "Volume over area = d/6. Above 0.1, so not lumped.",
     ),
     read(
         "biot-largest-cube",
         0.001,
-        &[],
-        &[By("Biot number", || lump::biot(of(30.0), of(5.0 / 6.0), of(250.0)).si(), 0.1)],
+        &[
+            (SURFACE_COEFFICIENT.any(), 30.0),
+            (WARM_VOLUME.any(), 5.0 * 5.0 * 5.0),
+            (SURFACE_AREA.any(), 6.0 * 5.0 * 5.0),
+            (WARM_CONDUCTIVITY.any(), 250.0),
+        ],
+        &[Found(BIOT_NUMBER.any(), 0.1)],
         "S. K. Som, Introduction to Heat Transfer, Example 4.3, as transcribed by volunteers",
         "Volume over area of a cube = a/6. Metal parts of any hobby size are lumped in air.",
     ),
     read(
         "lumped-bead",
         0.001,
-        &[],
-        &[
-            By("time constant", || sphere(1.5 * MILLI, 8000.0, 300.0, 75.0).si(), 8.0),
-            By(
-                "time",
-                || lump::time_to_share(sphere(1.5 * MILLI, 8000.0, 300.0, 75.0), of(0.01)).si(),
-                36.84,
-            ),
-        ],
+        &sphere(1.5 * MILLI, 8000.0, 300.0, 75.0, [100.0, 1.0]),
+        &[Found(COOLING_TIME_CONSTANT.any(), 8.0), Found(COOL_DOWN_TIME.any(), 36.84)],
         "S. K. Som, Introduction to Heat Transfer, Example 4.2, as transcribed by volunteers",
         "Time to within 1 % is 4.605 time constants.",
     ),
     recalled(
         "lumped-steel-ball",
         0.001,
-        &[],
-        &[By(
-            "time",
-            || lump::time_to_share(sphere(5.0 * CM, 7800.0, 460.0, 10.0), of(50.0 / 350.0)).si(),
-            5819.0,
-        )],
+        &sphere(5.0 * CM, 7800.0, 460.0, 10.0, [350.0, 50.0]),
+        &[Found(COOL_DOWN_TIME.any(), 5819.0)],
         "J. P. Holman, Heat Transfer, Example 4-1 (from memory)",
         "Computed 5818 s.",
     ),
@@ -64,6 +100,8 @@ const LUMPS: &[Case] = &[
             (BOX_HEAT.any(), 20.0),
             (BOX_RESISTANCE.any(), 5.0),
             (BOX_HEAT_CAPACITY.any(), 120.0),
+            (BOX_LIMIT.any(), 300.0 + 39.35),
+            (COOLING_AIR.any(), 300.0),
             (WORK_TIME.any(), 300.0),
             (WINDING_RISE.any(), 100.0),
             (MOTOR_TIME_CONSTANT.any(), 600.0),
@@ -73,11 +111,7 @@ const LUMPS: &[Case] = &[
             Found(BOX_RISE.any(), 100.0),
             Found(BOX_RISE_AFTER.any(), 39.35),
             Found(MOTOR_RISE_AFTER.any(), 39.35),
-            By(
-                "time to that rise",
-                || lump::time_to_rise(of(39.35), of(100.0), of(600.0)).unwrap().si(),
-                300.0,
-            ),
+            Found(BOX_TIME_TO_LIMIT.any(), 300.0),
         ],
         "Lumped-capacity law as in S. K. Som, Introduction to Heat Transfer, Example 4.2 (read), with a steady source",
         "Numbers chosen for this check, answer computed. At one time constant 63.2 %, at three 95 %.",
@@ -85,88 +119,103 @@ const LUMPS: &[Case] = &[
     read(
         "slab-ice-box",
         0.001,
-        &[],
-        &[By(
-            "heat",
-            || {
-                lump::heat_through(
-                    of(35.0),
-                    lump::slab_resistance(of(2.50 * CM), of(0.010), of(0.950)),
-                )
-                .si()
-            },
-            13.3,
-        )],
+        &[
+            // The printed heat goes in, and the 35 K between ice and air must come out.
+            (BOX_HEAT.any(), 13.3),
+            (WALL_THICKNESS.any(), 2.50 * CM),
+            (WALL_CONDUCTIVITY.any(), 0.010),
+            (BOX_BODY_AREA.any(), 0.950),
+            (BOX_LID_AREA.any(), 0.0),
+        ],
+        &[Found(WALL_STEP.any(), 35.0)],
         "OpenStax, College Physics, Example 14.5, as transcribed by volunteers",
         "Goes on to 3.44 kg of ice in a day.",
     ),
     read(
-        "heat-to-warm-pan-and-water",
+        "heat-to-warm-water",
         0.001,
-        &[],
         &[
-            By(
-                "water",
-                || lump::heat_to_warm(lump::heat_capacity(of(0.250), of(4186.0)), of(60.0)).si(),
-                62.8 * KILO,
-            ),
-            By(
-                "pan",
-                || lump::heat_to_warm(lump::heat_capacity(of(0.500), of(900.0)), of(60.0)).si(),
-                27.0 * KILO,
-            ),
-            By(
-                "both",
-                || lump::heat_to_warm(of(0.250 * 4186.0 + 0.500 * 900.0), of(60.0)).si(),
-                89.8 * KILO,
-            ),
+            (WARM_MASS.any(), 0.250),
+            (WARM_SPECIFIC_HEAT.any(), 4186.0),
+            (SURFACE_TEMPERATURE.any(), CELSIUS + 80.0),
+            (COOLING_AIR.any(), CELSIUS + 20.0),
         ],
+        &[Found(STORED_HEAT.any(), 62.8 * KILO)],
+        "OpenStax, College Physics, Example 14.1, as transcribed by volunteers",
+        "The water of the pan.",
+    ),
+    read(
+        "heat-to-warm-pan",
+        0.001,
+        &[
+            (WARM_MASS.any(), 0.500),
+            (WARM_SPECIFIC_HEAT.any(), 900.0),
+            (SURFACE_TEMPERATURE.any(), CELSIUS + 80.0),
+            (COOLING_AIR.any(), CELSIUS + 20.0),
+        ],
+        &[Found(STORED_HEAT.any(), 27.0 * KILO)],
         "OpenStax, College Physics, Example 14.1, as transcribed by volunteers",
         "Aluminium pan.",
     ),
     read(
+        "heat-to-warm-pan-and-water",
+        0.001,
+        &warmed(0.250 * 4186.0 + 0.500 * 900.0),
+        &[Found(STORED_HEAT.any(), 89.8 * KILO)],
+        "OpenStax, College Physics, Example 14.1, as transcribed by volunteers",
+        "Both together.",
+    ),
+    read(
         "still-air-cooling-1000s",
         0.001,
-        &[],
-        &[By(
-            "excess",
-            || {
-                lump::still_air_cooling(
-                    of(60.0),
-                    of(8.0),
-                    of(0.02),
-                    of(200.0),
-                    of(0.25),
-                    of(1000.0),
-                )
-                .si()
-            },
-            28.935,
-        )],
+        &at_rest(60.0, 8.0, 0.02, 200.0, 1000.0),
+        &[Found(WARMTH_LEFT.any(), 28.935)],
         "Bejan & Kraus (eds.), Heat Transfer Handbook, Wiley, chapter on transient conduction, eqs. 3.285-3.286",
         "h = C dT^n with n = 1/4 for laminar still air. Numbers chosen for this check. A plain exponential would give 26.96 K.",
     ),
     read(
         "still-air-cooling-1800s",
         0.001,
-        &[],
-        &[By(
-            "excess",
-            || {
-                lump::still_air_cooling(
-                    of(45.0),
-                    of(7.0),
-                    of(0.03),
-                    of(400.0),
-                    of(0.25),
-                    of(1800.0),
-                )
-                .si()
-            },
-            19.266,
-        )],
+        &at_rest(45.0, 7.0, 0.03, 400.0, 1800.0),
+        &[Found(WARMTH_LEFT.any(), 19.266)],
         "Bejan & Kraus (eds.), Heat Transfer Handbook, Wiley, chapter on transient conduction, eqs. 3.285-3.286",
         "h = C dT^n with n = 1/4 for laminar still air. Numbers chosen for this check. A plain exponential would give 17.49 K.",
+    ),
+];
+
+/// What the sun adds to a skin, and what the sizes of a box are to it.
+const SUN: &[Case] = &[
+    recalled(
+        "sol-air-dark",
+        0.02,
+        &[
+            (SUN_IRRADIANCE.any(), 1000.0),
+            (SUN_ABSORPTANCE.any(), 0.9),
+            (BOX_OUTSIDE_COEFFICIENT.any(), 17.0),
+        ],
+        &[Found(SUN_STEP.any(), 52.0)],
+        "ASHRAE Handbook, Fundamentals, sol-air temperature: 0.052 m2 K/W as absorptance over coefficient of dark surfaces (from memory)",
+        "Coefficient 17 W/(m^2*K) outdoors in summer, absorptance 0.9.",
+    ),
+    recalled(
+        "sol-air-light",
+        0.02,
+        &[
+            (SUN_IRRADIANCE.any(), 1000.0),
+            (SUN_ABSORPTANCE.any(), 0.45),
+            (BOX_OUTSIDE_COEFFICIENT.any(), 17.0),
+        ],
+        &[Found(SUN_STEP.any(), 26.0)],
+        "ASHRAE Handbook, Fundamentals, sol-air temperature: 0.026 m2 K/W as absorptance over coefficient of light surfaces (from memory)",
+        "The same, absorptance 0.45.",
+    ),
+    read(
+        "largest-shadow-of-a-cube",
+        1e-9,
+        &[(BOX_LENGTH.any(), 0.1), (BOX_WIDTH.any(), 0.1), (BOX_HEIGHT.any(), 0.1)],
+        &[Found(SUNLIT_AREA.any(), 0.017_320_508_076)],
+        "Derived: the shadow of a unit cube along its diagonal is a regular hexagon of area root three",
+        "Square metres.",
     ),
 ];
 
@@ -174,18 +223,14 @@ const CHAINS: &[Case] = &[
     read(
         "chain-thyristor",
         0.001,
-        &[],
-        &[By(
-            "power",
-            || {
-                lump::heat_through(
-                    heat::rise_above(of(CELSIUS + 120.0), of(CELSIUS + 45.0)),
-                    sink::chain(of(0.0), of(0.1), of(0.08)),
-                )
-                .si()
-            },
-            416.7,
-        )],
+        &[
+            (CHIP_LIMIT.any(), CELSIUS + 120.0),
+            (COOLING_AIR.any(), CELSIUS + 45.0),
+            (JUNCTION_TO_CASE.any(), 0.0),
+            (CASE_TO_SINK.any(), 0.1),
+            (SINK_TO_AIR.any(), 0.08),
+        ],
+        &[Found(CONTROLLER_LOSS_LIMIT.any(), 416.7)],
         "Textbook on power electronics, Example 3.4 (the book's title is not in the text read), as transcribed by volunteers",
         "75 K / 0.18 K/W.",
     ),
@@ -193,36 +238,20 @@ const CHAINS: &[Case] = &[
         "chain-transistor-derating",
         0.001,
         &[
+            (CHIP_RATED_END.any(), CELSIUS + 175.0),
+            (CHIP_RATED_POWER.any(), 20.0),
             (JUNCTION_TO_CASE.any(), 7.5),
             (CASE_TO_SINK.any(), 1.0),
             (SINK_TO_AIR.any(), 5.0),
             (CONTROLLER_LOSS.any(), 11.11),
+            (CHIP_LIMIT.any(), CELSIUS + 175.0),
+            (COOLING_AIR.any(), CELSIUS + 25.0),
         ],
         &[
-            By(
-                "junction to case",
-                || {
-                    sink::from_derating(
-                        heat::rise_above(of(CELSIUS + 175.0), of(CELSIUS + 25.0)),
-                        of(20.0),
-                    )
-                    .si()
-                },
-                7.5,
-            ),
+            Found(RATED_JUNCTION_TO_CASE.any(), 7.5),
             Found(CHIP_TO_AIR.any(), 13.5),
             Found(CHIP_RISE.any(), 150.0),
-            By(
-                "power",
-                || {
-                    lump::heat_through(
-                        heat::rise_above(of(CELSIUS + 175.0), of(CELSIUS + 25.0)),
-                        sink::chain(of(7.5), of(1.0), of(5.0)),
-                    )
-                    .si()
-                },
-                11.11,
-            ),
+            Found(CONTROLLER_LOSS_LIMIT.any(), 11.11),
         ],
         "Textbook on electronic circuits, Example 8.3 (believed to be Neamen; the title is not in the text read), as transcribed by volunteers",
         "A 20 W part on a 5 K/W sink is an 11 W part.",
@@ -269,13 +298,6 @@ const CHAINS: &[Case] = &[
     ),
 ];
 
-/// Time constant of a sphere: diameter, density, specific heat, coefficient.
-fn sphere(diameter: f64, density: f64, specific_heat: f64, h: f64) -> Time {
-    let mass = density * PI * diameter.powi(3) / 6.0;
-    let capacity = lump::heat_capacity(of(mass), of(specific_heat));
-    lump::time_constant(lump::skin_resistance(of(h), of(PI * diameter * diameter)), capacity)
-}
-
 #[test]
 fn bodies_at_one_temperature() {
     check(LUMPS);
@@ -284,4 +306,9 @@ fn bodies_at_one_temperature() {
 #[test]
 fn chains_from_chip_to_air() {
     check(CHAINS);
+}
+
+#[test]
+fn sun_on_a_box() {
+    check(SUN);
 }

@@ -1,6 +1,8 @@
 //! Range, the weight spiral and scaling.
 
-use heftwise::quantity::catalogue::{electrics::USABLE_ENERGY, machine::*, whole::*};
+use heftwise::quantity::catalogue::{
+    drive::*, electrics::USABLE_ENERGY, ground::*, machine::*, motion::*, traction::*, whole::*,
+};
 
 use super::{Case, Expect::Found, check, read, recalled};
 
@@ -112,6 +114,53 @@ const SCALING: &[Case] = &[
 #[test]
 fn weight_spiral() {
     check(SPIRAL);
+}
+
+/// Friction out and back; sliding stands for rolling, and nothing is lost on the way to the ground.
+const TRIPS: &[Case] = &[
+    read(
+        "trip-book-1.8-n",
+        0.001,
+        &[
+            (MASS.any(), 1.0),
+            (ROLLING_RESISTANCE.any(), 1.8),
+            (SLOPE_FORCE.any(), 0.0),
+            (DRIVE_EFFICIENCY.any(), 1.0),
+            (DRIVING_SPEED.any(), 1.0),
+            (TRIP_DISTANCE.any(), 3.0),
+            (USABLE_ENERGY.any(), 10.8),
+        ],
+        &[
+            Found(RETURN_RESISTANCE.any(), 1.8),
+            Found(OUT_ENERGY.any(), 5.4),
+            Found(BACK_ENERGY.any(), 5.4),
+            Found(TRIP_ENERGY.any(), 10.8),
+            Found(TRIPS_PER_CHARGE.any(), 1.0),
+        ],
+        "H. D. Young and R. A. Freedman, University Physics with Modern Physics, 14th ed., problem 7.27, solution read at gradesaver.com",
+        "Printed, both ways and together; the trips follow.",
+    ),
+    read(
+        "trip-book-1.5-kg",
+        0.005,
+        &[
+            (MASS.any(), 1.5),
+            (GRAVITY.any(), 9.80),
+            (SLOPE.any(), 0.0),
+            (ROLLING_COEFFICIENT.any(), 0.25),
+            (DRIVE_EFFICIENCY.any(), 1.0),
+            (DRIVING_SPEED.any(), 1.0),
+            (TRIP_DISTANCE.any(), 8.0),
+        ],
+        &[Found(TRIP_ENERGY.any(), 59.0)],
+        "H. D. Young and R. A. Freedman, University Physics, problem 7.31, solution read at coursehero.com",
+        "Printed as 59 J from 3.68 N; 58.8 J unrounded.",
+    ),
+];
+
+#[test]
+fn trips() {
+    check(TRIPS);
 }
 
 #[test]

@@ -2,8 +2,8 @@
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
-    drive::*, electrics::*, impact::*, machine::*, motion::*, pressure::*, running_gear::*,
-    whole::*,
+    drive::*, electrics::*, heat::*, impact::*, machine::*, motion::*, pressure::*,
+    running_gear::*, whole::*,
 };
 
 use super::{cautions, crawler_with, values};
@@ -141,4 +141,48 @@ fn a_slope_that_pushes_charges_no_battery() {
         (DRIVING_SPEED.any(), 1.0),
     ]);
     assert_eq!(downhill.si(ENERGY_PER_DISTANCE), Some(5.0));
+}
+
+#[test]
+fn what_may_be_touched() {
+    let surfaces = |housing: f64| {
+        [
+            (HOUSING_TEMPERATURE.any(), housing),
+            (BOX_TEMPERATURE.any(), 300.0),
+            (SINK_TEMPERATURE.any(), 300.0),
+            (TOUCH_LIMIT.any(), 330.0),
+        ]
+    };
+    let (hot, cool) = (surfaces(370.0), surfaces(300.0));
+    speaks(TOUCH_MARGIN.any(), "in reach burns", &hot, &cool);
+    for id in [TOUCH_MARGIN.any(), TOUCH_RISE.any(), COOL_DOWN_TIME.any()] {
+        let said = cautions(&crawler_with(&cool), id);
+        assert!(said.contains("not permissions"), "{id} says {said:?}");
+    }
+    speaks(
+        SINK_TEMPERATURE.any(),
+        "Hot enough to burn",
+        &[(SINK_TO_AIR.any(), 100.0), (CONTROLLER_LOSS.any(), 2.0)],
+        &[(SINK_TO_AIR.any(), 0.1), (CONTROLLER_LOSS.any(), 2.0), (BOX_TEMPERATURE.any(), 300.0)],
+    );
+    let thick = [(WARM_CONDUCTIVITY.any(), 0.02)];
+    for id in [COOLING_TIME_CONSTANT.any(), COOL_DOWN_TIME.any()] {
+        speaks(id, "Biot number is over 0.1", &thick, &[]);
+    }
+    assert!(cautions(&crawler_with(&[]), COOL_DOWN_TIME).contains("measure before you touch"));
+}
+
+#[test]
+fn sun_rest_and_rotors_left_out_are_named() {
+    let sun = |power: f64| [(SUN_IRRADIANCE.any(), power), (CONTROLLER_LOSS.any(), 2.0)];
+    for id in [BOX_HEAT.any(), BOX_DUTY_HEAT.any(), BOX_DUTY_PEAK.any()] {
+        speaks(id, "No sun is counted", &sun(0.0), &sun(800.0));
+    }
+    assert!(
+        cautions(&crawler_with(&[(WINDING_RISE.any(), 40.0)]), MOTOR_RISE_AFTER)
+            .contains("One body")
+    );
+    let braked = [(MASS.any(), 6.4), (BRAKING_SPEED.any(), 2.0)];
+    assert!(cautions(&values(&braked), BRAKE_ENERGY).contains("Rotating parts are left out"));
+    assert!(!cautions(&crawler_with(&[]), BRAKE_ENERGY).contains("Rotating parts"));
 }

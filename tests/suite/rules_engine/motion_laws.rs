@@ -109,9 +109,9 @@ proptest! {
 
     /// The two ends carry the weight between them, about the balance point, on any slope.
     #[test]
-    fn the_ends_carry_the_load(weight in 1.0..5e3, support in 0.1..3.0, share in -0.5..0.5, height in 0.0..1.0, slope in -0.6..0.6) {
-        let offset = share * support;
-        let (rear_arm, front_arm) = (balance::rear_arm(of(support), of(offset)), balance::front_arm(of(support), of(offset)));
+    fn the_ends_carry_the_load(weight in 1.0..5e3, support in 0.1..3.0, share in -0.5..0.5, middle in -1.0..1.0, height in 0.0..1.0, slope in -0.6..0.6) {
+        let offset = share * support + middle;
+        let (rear_arm, front_arm) = (balance::rear_arm(of(support), of(offset), of(middle)), balance::front_arm(of(support), of(offset), of(middle)));
         let front = balance::end_load(of(weight), rear_arm, of(height), of(slope), of(support)).si();
         let rear = balance::end_load(of(weight), front_arm, of(height), of(-slope), of(support)).si();
         prop_assert!(near(front + rear, weight * slope.cos(), 1e-9));
@@ -133,12 +133,12 @@ proptest! {
 
     /// The tip angle is the stability factor as an angle; scales give the balance back.
     #[test]
-    fn scales_and_angles_undo(gauge in 0.1..2.0, height in 0.02..1.0, front in 0.1..300.0, rear in 0.1..300.0) {
+    fn scales_and_angles_undo(gauge in 0.1..2.0, height in 0.02..1.0, front in 0.1..300.0, rear in 0.1..300.0, middle in -1.0..1.0) {
         let arm = balance::side_arm(of(gauge), of(0.0));
         let angle = balance::tip_angle(arm, of(height)).unwrap();
         prop_assert!(near(angle.si().tan(), balance::stability_factor(arm, of(height)).si(), 1e-9));
-        let offset = balance::offset_from_scales(of(front), of(rear), of(gauge)).unwrap();
-        let load = balance::end_load(of(front + rear), balance::rear_arm(of(gauge), offset), of(0.0), of(0.0), of(gauge));
+        let offset = balance::offset_from_scales(of(front), of(rear), of(gauge), of(middle)).unwrap();
+        let load = balance::end_load(of(front + rear), balance::rear_arm(of(gauge), offset, of(middle)), of(0.0), of(0.0), of(gauge));
         prop_assert!(near(load.si(), front, 1e-9));
     }
 
@@ -192,7 +192,7 @@ fn what_has_no_answer_says_so() {
     assert_eq!(turning::turn_radius(of(1.0), of(0.0)), Err(Impossible::StraightOn));
     assert_eq!(turning::turn_radius(of(1.0), of(1.6)), Err(Impossible::NoTurnThere));
     assert_eq!(balance::tip_angle(of(-0.01), of(1.0)), Err(Impossible::OffItsSupports));
-    let scales = balance::offset_from_scales(of(0.0), of(0.0), of(1.0));
+    let scales = balance::offset_from_scales(of(0.0), of(0.0), of(1.0), of(0.0));
     assert_eq!(scales, Err(Impossible::ScalesSayNothing));
     let quick = turning::pendulum_inertia(of(1.0), of(9.8), of(1.0), of(0.1));
     assert_eq!(quick, Err(Impossible::TooFastASwing));

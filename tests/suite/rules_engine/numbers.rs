@@ -60,7 +60,7 @@ fn check(given: &HashMap<AnyId, f64>) -> Result<(), TestCaseError> {
             Value::Invalid(words) => prop_assert!(words.ends_with('.'), "{}: {words}", entry.id),
             Value::Missing(lacks) => {
                 prop_assert!(!lacks.is_empty(), "{} lacks nothing and is not known", entry.id);
-                for lack in lacks {
+                for lack in lacks.iter() {
                     prop_assert!(!lack.is_empty(), "{}: an empty lack", entry.id);
                     let asked_again = lack.iter().find(|id| given.contains_key(id));
                     prop_assert!(

@@ -10,11 +10,11 @@ use proptest::prelude::*;
 
 use super::crawler_with;
 
-fn of<Q: Measure>(si: f64) -> Q {
+pub(super) fn of<Q: Measure>(si: f64) -> Q {
     Q::from_si(si)
 }
 
-fn near(a: f64, b: f64, within: f64) -> bool {
+pub(super) fn near(a: f64, b: f64, within: f64) -> bool {
     (a - b).abs() <= within * a.abs().max(b.abs()).max(1e-12)
 }
 
@@ -23,7 +23,7 @@ fn efficiency_at(current: f64, voltage: f64, resistance: f64, no_load: f64) -> f
     (voltage - current * resistance) * (current - no_load) / (voltage * current)
 }
 
-fn a_path() -> impl Strategy<Value = winding::Path> {
+pub(super) fn a_path() -> impl Strategy<Value = winding::Path> {
     (0.2..8.0, 0.5..20.0, 1.0..60.0, 20.0..800.0).prop_map(|(inner, outer, cw, ch)| winding::Path {
         to_housing: of(inner),
         to_air: of(outer),
@@ -33,13 +33,13 @@ fn a_path() -> impl Strategy<Value = winding::Path> {
 }
 
 /// Heating that stays under the runaway current of that path.
-fn heating(path: &winding::Path, copper: f64, rest: f64) -> winding::Heating {
+pub(super) fn heating(path: &winding::Path, copper: f64, rest: f64) -> winding::Heating {
     let most = 0.8 / (0.00393 * (path.to_housing + path.to_air).value);
     let copper = copper.min(most);
     winding::Heating { loss: of(copper + rest), copper: of(copper), coefficient: of(0.00393) }
 }
 
-fn steady(path: &winding::Path, heating: &winding::Heating) -> f64 {
+pub(super) fn steady(path: &winding::Path, heating: &winding::Heating) -> f64 {
     let total = path.to_housing + path.to_air;
     winding::steady_rise(heating.loss, heating.copper, heating.coefficient, total).unwrap().si()
 }
@@ -196,23 +196,6 @@ proptest! {
             let housing = winding::rises_after(&path, &idle, stopped, of(later)).housing.si();
             prop_assert!(housing <= peak.si() * (1.0 + 1e-6), "{housing} over {peak:?} at {later} s");
         }
-    }
-
-    /// The rest that is needed puts the peak of the duty just at the limit.
-    #[test]
-    fn the_rest_needed_is_just_enough(at_rest in 60.0..300.0, work in 10.0..1e3, tau in 300.0..5e3) {
-        let allowed = 50.0;
-        match lump::rest_needed(of(at_rest), of(allowed), of(work), of(tau)) {
-            Ok(rest) => {
-                let peak = lump::duty_peak(of(at_rest), of(work), rest, of(tau)).si();
-                prop_assert!(near(peak, allowed, 1e-6), "{peak}");
-            }
-            Err(why) => {
-                prop_assert_eq!(why, Impossible::NoRestWillDo);
-                prop_assert!(lump::rise_after(of(at_rest), of(work), of(tau)).si() >= allowed);
-            }
-        }
-        prop_assert_eq!(lump::rest_needed(of(40.0), of(allowed), of(work), of(tau)).map(|t| t.si()), Ok(0.0));
     }
 
     /// The current of work and rest lies between the two, and over their mean.

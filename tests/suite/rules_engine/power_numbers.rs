@@ -1,7 +1,7 @@
 //! Single machines: drive, battery, box and motor, and what is said of them.
 
 use heftwise::quantity::AnyId;
-use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*, motion::DRIVING_RESISTANCE};
+use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*, motion::*};
 use heftwise::rules::{Value, Values};
 
 use super::power::CELSIUS;
@@ -32,6 +32,74 @@ fn the_loss_of_the_gears_helps_to_brake() {
     };
     near(torque(20.0), 6.0 / 0.8 / (40.0 * std::f64::consts::PI), 1e-12);
     near(torque(-20.0), -6.0 * 0.8 / (40.0 * std::f64::consts::PI), 1e-12);
+}
+
+/// Held back by its motors downhill, the machine draws nothing, and that is said of all that follows.
+#[test]
+fn downhill_the_ground_drives_the_motors() {
+    let downhill = geared(&[(DRIVING_RESISTANCE.any(), -60.0)]);
+    assert!(downhill.si(MOTOR_TORQUE) < Some(0.0));
+    assert!(cautions(&downhill, MOTOR_TORQUE).contains("must brake with this torque"));
+    for id in [
+        MOTOR_CURRENT.any(),
+        BATTERY_CURRENT.any(),
+        BATTERY_POWER.any(),
+        TIME_TO_EMPTY.any(),
+        RUN_TIME.any(),
+        MOTOR_EFFICIENCY.any(),
+        DRIVE_EFFICIENCY.any(),
+    ] {
+        assert!(words(&downhill, id).contains("the ground drives the motors"), "{id}");
+    }
+    // So gently downhill that the motors' own friction still takes a little current.
+    let gently = geared(&[(DRIVING_RESISTANCE.any(), -18.0)]);
+    assert!(gently.si(MOTOR_CURRENT) > Some(0.0));
+    assert!(words(&gently, DRIVE_EFFICIENCY).contains("the ground drives the motors"));
+    assert_eq!(cautions(&geared(&[]), MOTOR_TORQUE), "");
+}
+
+/// What is pinned wins over what gears and motors would give.
+#[test]
+fn the_drive_at_the_ground_is_found_or_pinned() {
+    let found = geared(&[]);
+    let by_hand = 2.0 * found.si(PEAK_MOTOR_TORQUE).unwrap() * 30.0 * 0.95;
+    let bare: Vec<_> = super::power::POWER.to_vec();
+    let bare = values(&bare);
+    near(bare.si(DRIVE_TORQUE), by_hand, 1e-12);
+    near(bare.si(DRIVE_RADIUS), 0.04, 1e-12);
+    near(bare.si(DRIVE_POWER), 2.0 * 0.95 * bare.si(SUPPLIED_MOTOR_POWER).unwrap(), 1e-12);
+    near(values(&[(DRIVE_TORQUE.any(), 3.0)]).si(DRIVE_TORQUE), 3.0, 0.0);
+    let engine = values(&[
+        (ENGINE_POWER.any(), 800.0),
+        (ENGINE_SPEED.any(), 400.0),
+        (FIRST_STAGE_RATIO.any(), 10.0),
+        (FIRST_STAGE_EFFICIENCY.any(), 0.9),
+    ]);
+    near(engine.si(DRIVE_POWER), 720.0, 1e-12);
+    near(engine.si(DRIVE_TORQUE), 18.0, 1e-12);
+    let asked = lacks(&values(&[]), DRIVE_POWER).concat();
+    assert!(asked.contains(&DRIVE_POWER.any()) && asked.contains(&ENGINE_POWER.any()), "{asked:?}");
+}
+
+/// By hand: 10 N at rest and 4 m/s free against 4 N of ground and 1 kg/m of air, 6 = 2.5 v + v².
+#[test]
+fn the_line_of_the_motors_meets_what_holds_back() {
+    let on_line = |more: &[(AnyId, f64)]| {
+        let line = [
+            (LINE_PUSH.any(), 10.0),
+            (UNLOADED_SPEED.any(), 4.0),
+            (STEADY_RESISTANCE.any(), 4.0),
+            (AIR_DENSITY.any(), 1.0),
+        ];
+        values(&[&line, more].concat())
+    };
+    let root = (2.5_f64 * 2.5 + 24.0).sqrt();
+    near(on_line(&[(DRAG_AREA.any(), 2.0)]).si(GEARED_TOP_SPEED), (root - 2.5) / 2.0, 1e-12);
+    near(on_line(&[]).si(GEARED_TOP_SPEED), 2.4, 1e-12);
+    near(on_line(&[(STEADY_RESISTANCE.any(), -5.0)]).si(GEARED_TOP_SPEED), 6.0, 1e-12);
+    assert!(
+        words(&on_line(&[(STEADY_RESISTANCE.any(), 11.0)]), GEARED_TOP_SPEED).contains("stalls")
+    );
 }
 
 #[test]

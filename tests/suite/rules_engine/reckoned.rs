@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::ffi::OsString;
 
 use heftwise::cli::{self, Next};
-use heftwise::quantity::catalogue::{running_gear::*, traction::*};
+use heftwise::quantity::catalogue::{machine::BALANCE_OFFSET, running_gear::*, traction::*};
 use heftwise::quantity::{AnyId, Dimension, Entry, Role, catalogue, si_unit};
 use heftwise::rules::{Origin, Value, Values, catalogue as rules};
 
@@ -48,7 +48,8 @@ fn machines() -> [Machine; 4] {
     let engine: &[&str] = &["engine-", "fuel-"];
     let electric: &[&str] = &["speed-constant", "motor-", "no-load-", "cell", "controller-"];
     let tracks: &[&str] = &["track-", "contact-", "road-", "shoe-", "belly-"];
-    let one_track: &[(AnyId, f64)] = &[(TRACK_COUNT.any(), 1.0)];
+    // Between the track's middle and the skis, which stand in front of it by the wheelbase.
+    let one_track: &[(AnyId, f64)] = &[(TRACK_COUNT.any(), 1.0), (BALANCE_OFFSET.any(), 0.15)];
     [
         Machine { name: "tracked electric", pins: without(&[engine], &[]) },
         Machine { name: "wheeled electric", pins: without(&[engine, tracks], &[WHEELS]) },

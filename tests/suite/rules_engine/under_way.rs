@@ -2,7 +2,7 @@
 
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
-    balance::*, ground::*, machine::*, motion::*, running_gear::*, turning::*,
+    balance::*, drive::*, ground::*, machine::*, motion::*, running_gear::*, turning::*,
 };
 
 use heftwise::rules::Values;
@@ -66,11 +66,17 @@ fn a_speed_out_of_reach_is_said() {
 
 #[test]
 fn what_ends_the_top_speed_is_named() {
-    let drag = [(DRIVE_POWER.any(), 1e5), (SLOPE.any(), 0.0)];
-    let power = [(DRIVE_POWER.any(), 15.0), (SLOPE.any(), 0.0)];
+    // Gears that let it run on and on, and those of the crawler.
+    let tall = (GEARED_TOP_SPEED.any(), 1e3);
+    let drag = [(DRIVE_POWER.any(), 1e5), (SLOPE.any(), 0.0), tall];
+    let power = [(DRIVE_POWER.any(), 15.0), (SLOPE.any(), 0.0), tall];
+    let geared = &drag[..2];
     speaks(TOP_SPEED, "The thrust ends it", &drag, &power);
     speaks(TOP_SPEED, "The power ends it", &power, &drag);
+    speaks(TOP_SPEED, "The gearing ends it", geared, &drag);
     speaks(TOP_SPEED, "helmet", &drag, &power);
+    let unsaid = values(&[(DRAG_TOP_SPEED.any(), 3.0)]);
+    assert!(cautions(&unsaid, TOP_SPEED).contains("gearing is not known"));
 }
 
 #[test]
@@ -79,7 +85,8 @@ fn spinning_parts_left_out_are_named() {
     assert!(said.contains("Rotors and wheels"), "{said}");
     assert!(!cautions(&crawler_with(&[]), ROTATING_MASS).contains("Rotors"));
     let lacking = values(&[(MASS.any(), 5.0), (WHEEL_INERTIA.any(), 1e-3)]);
-    assert_eq!(lacks(&lacking, ROTATING_MASS), [vec![DRIVE_RADIUS.any()]]);
+    let any = [DRIVE_RADIUS.any(), DRIVE_DIAMETER.any(), DISTANCE_PER_TURN.any()];
+    assert_eq!(lacks(&lacking, ROTATING_MASS), [any.to_vec()]);
 }
 
 /// 2 µkg·m² at 30 to 1 on 40 mm is 1.125 kg; 1 g·m² on 40 mm is 0.625 kg.

@@ -72,8 +72,11 @@ fn a_tug_and_its_sledge_pull_as_one() {
     assert!((both - 50.0).abs() < 0.5, "{both}");
     TUG.tells("driving-resistance", &[], "50 N");
     TUG.tells("driving-resistance", &["slope=8°"], "100 N");
-    let watts = 1.2 * TUG.si("energy-per-distance", &["slope=8°"]);
+    let watts = TUG.si("power-at-speed", &["slope=8°"]);
     assert!((watts - 217.0).abs() < 1.0, "{watts}");
+    // The story divides by the volts at rest; with the pack's sag it is an ampere more.
+    TUG.tells("current-at-speed", &["slope=8°", "battery-resistance=0 Ω"], "15 A");
+    TUG.tells("current-at-speed", &["slope=8°"], "16 A");
     let steady = format!("battery-power={watts} W");
     // The story counts 8 A·h over a rounded 15 A: 32 minutes; by energy it is 31.4.
     let minutes = TUG.si("run-time", &[&steady]) / 60.0;
@@ -126,4 +129,42 @@ fn a_plastic_box_shows_its_heat_after_an_hour() {
     }
     ROVER.tells("box-temperature", FINS, "35 °C");
     ROVER.tells("box-temperature", &[FINS, WEED].concat(), "48 °C");
+}
+
+/// The duty the story gives the box without a lid, and the sun it fears.
+#[test]
+fn rest_and_shade_decide_for_a_closed_box() {
+    const WEED: &[&str] = &["motor-current=32 A", "box-other-heat=6.0 W"];
+    const REST: &[&str] = &["rest-time=30 min"];
+    let weed = [WEED, REST].concat();
+    // 8.2 W for a quarter of the time and 6 W always: 8.05 W of the 14.2 W.
+    ROVER.tells("box-duty-heat", &weed, "8.0 W");
+    let (mean, peak) = (8.048 * ROVER.si("box-resistance", &[]), ROVER.si("box-duty-peak", &weed));
+    assert!(peak > mean && peak < ROVER.si("box-rise", WEED), "{mean} {peak}");
+    // Ten minutes of weed keep the box under 90 °C with rest; an hour without would not.
+    let minutes = ROVER.si("box-time-to-limit", &[&weed[..], &["box-limit=90 °C"]].concat()) / 60.0;
+    assert!(minutes > 10.0 && minutes < 60.0, "{minutes}");
+    assert!(peak + 22.0 < 90.0, "{peak}");
+
+    // The story expects 10 to 20 K from the sun: light paint to dark.
+    let shade = ROVER.si("box-rise", &[]);
+    let sun = |colour: &str| {
+        let colour = format!("sun-absorptance={colour}");
+        ROVER.si("box-rise", &["sun-irradiance=1000 W/m²", &colour]) - shade
+    };
+    assert!((sun("0.35") - 10.0).abs() < 1.0, "{}", sun("0.35"));
+    assert!((sun("0.7") - 20.0).abs() < 2.0, "{}", sun("0.7"));
+    assert!(ROVER.cautions("box-heat", &[]).contains("No sun is counted"));
+    assert!(!ROVER.cautions("box-heat", &["sun-irradiance=1000 W/m²"]).contains("No sun"));
+}
+
+/// Plastic touched for a second: the box of a cruise may be, the box of the weed may not.
+#[test]
+fn a_touch_of_the_box_burns_after_weed_alone() {
+    let touch = ["touch-limit=85 °C", "motor-current=32 A", "box-other-heat=6.0 W"];
+    assert!(ROVER.si("touch-margin", &touch) < 1.0);
+    assert!(ROVER.cautions("touch-margin", &touch).contains("burns"));
+    let cool = ["touch-limit=85 °C"];
+    assert!(ROVER.si("touch-margin", &cool) > 1.0);
+    assert!(ROVER.cautions("touch-margin", &cool).contains("not permissions"));
 }

@@ -1,12 +1,15 @@
 //! Curves.
 
+use std::collections::BTreeMap;
+
 use heftwise::quantity::Units;
 use heftwise::quantity::catalogue::{
     ground::*, impact::*, machine::*, pressure::*, running_gear::*,
 };
 use heftwise::rules::Givens;
-use heftwise::study::Curve;
-use heftwise::study::curve::{Ask, CurveError, Scale};
+use heftwise::sheet::Family;
+use heftwise::study::curve::{Ask, CurveError, Numbers, Scale, together};
+use heftwise::study::{Curve, Outcome};
 use proptest::prelude::*;
 
 use super::sandpiper;
@@ -55,7 +58,7 @@ fn where_it_tips_over_the_curve_breaks_off() {
     // It tips where the load leaves the contact, at half its length.
     approx::assert_relative_eq!(curve.gaps[0].to, -0.21, max_relative = 1e-4);
     approx::assert_relative_eq!(curve.gaps[1].from, 0.21, max_relative = 1e-4);
-    assert!(summary(&curve).contains("lowest of 830 Pa"), "{}", summary(&curve));
+    assert!(summary(&curve).contains("lowest of 0.830 kPa"), "{}", summary(&curve));
 }
 
 #[test]
@@ -119,6 +122,102 @@ fn a_curve_without_a_simple_law_is_told_by_its_ends() {
         summary(&curve),
         "As the slope goes from 0° to 40°, the force along the slope rises from 0 N to 40.3 N."
     );
+}
+
+/// The law of propagation of uncertainty for a product of powers: relative half-widths add as
+/// squares (JCGM 100:2008, 5.1.6). p = m g / (2 w L), so the half-width of p is
+/// p √((0.2/6.4)² + (10/420)²) at every width.
+#[test]
+fn the_band_is_the_gum_sum_at_every_place() {
+    let spreads = BTreeMap::from([(MASS.any(), 0.2), (CONTACT_LENGTH.any(), 0.01)]);
+    let givens = sandpiper();
+    let ask = Ask { from: Some(0.04), to: Some(0.16), ..Ask::new(GROUND_PRESSURE, TRACK_WIDTH) };
+    let numbers = Numbers { givens: &givens, spreads: &spreads };
+    let curve = Curve::with_spreads(&ask, numbers).unwrap();
+    let part = ((0.2_f64 / 6.4).powi(2) + (0.01_f64 / 0.42).powi(2)).sqrt();
+    assert!(curve.band.len() >= 40);
+    for (x, ends) in &curve.band {
+        let (low, high) = ends.unwrap();
+        let by_hand = 6.4 * 9.80665 / (2.0 * x * 0.42);
+        approx::assert_relative_eq!((high - low) / 2.0, by_hand * part, max_relative = 2e-3);
+    }
+    // At the build it is the range that stands beside the number.
+    let range = Outcome::of(givens.clone(), &spreads, 0).range(GROUND_PRESSURE).unwrap().clone();
+    let here = curve.band.iter().find(|(x, _)| *x == 0.09).unwrap().1.unwrap();
+    approx::assert_relative_eq!(here.0, range.low, max_relative = 1e-9);
+    approx::assert_relative_eq!(here.1, range.high, max_relative = 1e-9);
+    let says = "Halving the track width doubles the ground pressure (mean); at 90 mm it is 798 to \
+                863 Pa by the spread of the other numbers.";
+    assert_eq!(summary(&curve), says);
+}
+
+#[test]
+fn the_number_along_the_foot_is_exact_and_what_does_not_bear_makes_no_band() {
+    let spreads = BTreeMap::from([(TRACK_WIDTH.any(), 0.005), (BLOCK_MASS.any(), 0.1)]);
+    let givens = sandpiper();
+    let ask = Ask::new(GROUND_PRESSURE, TRACK_WIDTH);
+    let curve = Curve::with_spreads(&ask, Numbers { givens: &givens, spreads: &spreads }).unwrap();
+    assert_eq!(curve.band, []);
+}
+
+/// Each member is the build with that number: the same as a curve of such a build.
+#[test]
+fn a_family_over_a_quantity_is_the_builds_of_other_mass() {
+    let family = Family::read("mass", &["4 kg", "8 kg"], TRACK_WIDTH.any()).unwrap();
+    let ask = Ask {
+        from: Some(0.04),
+        to: Some(0.16),
+        family: Some(family),
+        ..Ask::new(GROUND_PRESSURE, TRACK_WIDTH)
+    };
+    let curve = Curve::of(&ask, &sandpiper()).unwrap();
+    assert_eq!(curve.relatives.len(), 2);
+    for (relative, mass) in curve.relatives.iter().zip([4.0, 8.0]) {
+        for (x, y) in &relative.samples {
+            let by_hand = mass * 9.80665 / (2.0 * x * 0.42);
+            approx::assert_relative_eq!(y.unwrap(), by_hand, max_relative = 1e-12);
+        }
+    }
+    let says = "Halving the track width doubles the ground pressure (mean); at 90 mm the mass takes \
+                it from 519 Pa (4 kg) to 1040 Pa (8 kg).";
+    assert_eq!(summary(&curve), says);
+}
+
+#[test]
+fn a_family_of_grounds_takes_rows_of_every_table_about_ground() {
+    let rows = ["mudflat", "dry-sand-land-locomotion-lab", "new-snow"];
+    let family = Family::read("ground", &rows, TRACK_WIDTH.any()).unwrap();
+    let names: Vec<String> =
+        family.members.iter().map(|member| family.name(member, &Units::default())).collect();
+    assert_eq!(names, ["Tern Point mudflat", "dry sand", "new snow"]);
+    let twice = ["sandy-loam-hanamoto", "sandy-loam-land-locomotion-lab"];
+    let family = Family::read("terrain", &twice, TRACK_WIDTH.any()).unwrap();
+    let names: Vec<&str> = family.members.iter().filter_map(|m| m.name.as_deref()).collect();
+    assert_eq!(names, ["sandy loam 1", "sandy loam 2"], "told apart");
+}
+
+/// The mean is 830 Pa, and the low end of a load 200 mm off the middle presses far harder.
+#[test]
+fn one_sentence_says_a_quantity_in_one_unit() {
+    let ask = Ask { from: Some(-0.2), to: Some(0.2), ..Ask::new(LOW_END_PRESSURE, BALANCE_OFFSET) };
+    let says = summary(&Curve::of(&ask, &sandpiper()).unwrap());
+    assert!(says.contains("kPa") && !says.contains(" Pa"), "{says}");
+}
+
+#[test]
+fn a_far_companion_leaves_the_readers_range() {
+    let givens = sandpiper();
+    let (mut near, mut far) = (sandpiper(), sandpiper());
+    near.set(MASS, 14.9);
+    far.set(MASS, 4000.0);
+    let ask = Ask { from: Some(2.0), ..Ask::new(GROUND_PRESSURE, MASS) };
+    let numbers = Numbers { givens: &givens, spreads: &BTreeMap::new() };
+    let (alone, _) = together(&ask, numbers, &[]).unwrap();
+    let (own, others) = together(&ask, numbers, &[&near, &far]).unwrap();
+    assert_eq!((own.from, own.to), (alone.from, alone.to));
+    let companion = others[1].as_ref().unwrap();
+    assert_eq!((companion.from, companion.to), (own.from, own.to));
+    assert_eq!(companion.point.map(|(x, _)| x), Some(4000.0));
 }
 
 proptest! {

@@ -4,6 +4,7 @@ use heftwise::app::screen::Place;
 use heftwise::app::shell::{Message, Start};
 use heftwise::app::theme::DAY;
 use heftwise::quantity::catalogue::running_gear::TRACK_WIDTH;
+use iced::keyboard::{Modifiers, key::Named};
 use iced::{Point, Rectangle};
 
 use super::rig::{self, Rig, WIDE, memory};
@@ -127,4 +128,110 @@ fn the_dot_follows_a_number_changed_elsewhere() {
     }
     approx::assert_relative_eq!(width(&rig), 0.100, max_relative = 1e-6);
     assert!(dot(&mut rig, plot).x > from.x + 10.0);
+}
+
+/// The curve has the focus, as after Tab.
+fn focused(rig: &mut Rig, plot: Rectangle) {
+    for _ in 0..60 {
+        rig.key(Named::Tab, Modifiers::empty());
+        let bounds = rig.focused().map(|control| control.bounds);
+        if bounds.is_some_and(|bounds| (bounds.height - plot.height).abs() < 1.0) {
+            return;
+        }
+    }
+    panic!("Tab never comes to the curve");
+}
+
+#[test]
+fn arrow_keys_read_the_curve_point_by_point_and_escape_leaves() {
+    let (mut rig, plot) = open();
+    focused(&mut rig, plot);
+    let none = Modifiers::empty();
+    let before = rig.app.desk.sheet().text().to_owned();
+    rig.key(Named::ArrowRight, none);
+    assert!(rig.says("At track width 90.0 mm: "), "it comes out at the build");
+    rig.key(Named::ArrowRight, none);
+    assert!(rig.says("At track width 91.0 mm: "), "{:?}", rig.texts());
+    rig.key(Named::ArrowLeft, none);
+    rig.key(Named::ArrowLeft, none);
+    assert!(rig.says("At track width 89.0 mm: "));
+    rig.key(Named::PageUp, none);
+    assert!(rig.says("At track width 99.0 mm: "));
+    rig.key(Named::ArrowLeft, Modifiers::SHIFT);
+    assert!(rig.says("At track width 89.0 mm: "));
+    rig.key(Named::End, none);
+    assert!(rig.says("At track width 160 mm: "));
+    rig.key(Named::ArrowRight, none);
+    assert!(rig.says("At track width 160 mm: "), "it stays on the curve");
+    rig.key(Named::Home, none);
+    assert!(rig.says("At track width 40.0 mm: "));
+    assert_eq!(rig.app.desk.sheet().text(), before, "reading changes nothing");
+    rig.key(Named::Escape, none);
+    assert!(!rig.says("At track width"));
+}
+
+/// By hand: 6.4 kg · 9.80665 m/s² / (2 · 40 mm · 420 mm) = 1.87 kPa;
+/// the build's mass and length are sure to 3.5 % together.
+#[test]
+fn what_is_read_is_the_number_there() {
+    let (mut rig, plot) = open();
+    focused(&mut rig, plot);
+    rig.key(Named::Home, Modifiers::empty());
+    assert!(rig.says("At track width 40.0 mm: 1870 Pa (1800 to 1930)"), "{:?}", rig.texts());
+}
+
+#[test]
+fn up_and_down_move_the_dot_as_in_a_number() {
+    let (mut rig, plot) = open();
+    focused(&mut rig, plot);
+    rig.key(Named::ArrowUp, Modifiers::empty());
+    approx::assert_relative_eq!(width(&rig), 0.091, max_relative = 1e-6);
+    rig.key(Named::ArrowDown, Modifiers::SHIFT);
+    // Ten steps at once, onto the grid of tens.
+    approx::assert_relative_eq!(width(&rig), 0.080, max_relative = 1e-6);
+}
+
+#[test]
+fn the_pointer_takes_the_reading_over() {
+    let (mut rig, plot) = open();
+    focused(&mut rig, plot);
+    rig.key(Named::End, Modifiers::empty());
+    assert!(rig.says("At track width 160 mm"));
+    let blank = rig.picture().0;
+    rig.point_at(plot.center());
+    assert!(!rig.says("At track width 160 mm"));
+    assert_ne!(rig.picture().0, blank, "the pointer draws its own");
+}
+
+#[test]
+fn the_curve_is_saved_where_the_path_says() {
+    use heftwise::app::files::{Purpose, Unpicked};
+    let (mut rig, _) = open();
+    let folder = tempfile::tempdir().unwrap();
+    let ask = |rig: &mut Rig| {
+        let button = rig.find("Save the curve").expect("a button under the curve").bounds();
+        rig.point_at(button.center());
+        rig.press();
+        rig.release();
+        rig.send(Message::NothingPicked(Unpicked { purpose: Purpose::Figure, at_once: true }));
+    };
+    for (name, start) in
+        [("a.svg", &b"<svg "[..]), ("a.png", b"\x89PNG"), ("a.csv", b"\"track width, mm\"")]
+    {
+        ask(&mut rig);
+        let path = folder.path().join(name);
+        rig.send(Message::PathTyped(path.display().to_string()));
+        rig.send(Message::PathGiven);
+        assert!(std::fs::read(&path).unwrap().starts_with(start), "{name}");
+        assert!(rig.says(&format!("Saved as {}.", path.display())));
+    }
+    ask(&mut rig);
+    rig.send(Message::PathTyped(folder.path().join("a.svg").display().to_string()));
+    rig.send(Message::PathGiven);
+    assert!(rig.says("There is a file at"), "no other file is written over");
+    rig.send(Message::QuestionClosed);
+    ask(&mut rig);
+    rig.send(Message::PathTyped(folder.path().join("a.gif").display().to_string()));
+    rig.send(Message::PathGiven);
+    assert!(rig.says("end the name in .svg, .png or .csv"));
 }

@@ -4,6 +4,7 @@ use heftwise::app::keys::{Scroll, message};
 use heftwise::app::question::{Next, Question};
 use heftwise::app::screen::Place;
 use heftwise::app::shell::Message;
+use iced::Size;
 use iced::keyboard::{self, Key, Modifiers, key::Named};
 
 use super::rig::{self, Rig, key_event};
@@ -19,7 +20,7 @@ fn pressed(key: Key, modifiers: Modifiers) -> keyboard::Event {
 
 /// Messages are compared by how they print: not all that they hold can be compared.
 fn asks(key: Key, modifiers: Modifiers) -> String {
-    format!("{:?}", message(&pressed(key, modifiers), None))
+    format!("{:?}", message(&pressed(key, modifiers), None, &Place::Contents))
 }
 
 fn some(message: Message) -> String {
@@ -76,11 +77,15 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
 }
 
 #[test]
-fn under_a_question_only_tab_and_escape_are_heard() {
-    let heard = |key, modifiers| message(&pressed(key, modifiers), Some(&Question::Keys));
+fn under_a_question_it_alone_is_moved_answered_and_put_away() {
+    let heard =
+        |key, modifiers| message(&pressed(key, modifiers), Some(&Question::Keys), &Place::Contents);
     assert!(matches!(heard(Key::Named(Named::Tab), NONE), Some(Message::Focus { back: false })));
     assert!(matches!(heard(Key::Named(Named::Escape), NONE), Some(Message::QuestionClosed)));
-    assert!(heard(Key::Named(Named::PageDown), NONE).is_none());
+    let down = heard(Key::Named(Named::PageDown), NONE);
+    assert!(matches!(down, Some(Message::Scroll(Scroll::Pages(1)))));
+    assert!(heard(Key::Named(Named::Space), NONE).is_none(), "it answers");
+    assert!(heard(Key::Named(Named::ArrowRight), Modifiers::ALT).is_none());
     assert!(heard(Key::Character("n".into()), Modifiers::COMMAND).is_none());
 }
 
@@ -123,4 +128,22 @@ fn the_sheet_of_keys_opens_and_closes_by_key() {
     }
     rig.key(Named::Escape, NONE);
     assert_eq!(rig.app.question, None);
+}
+
+#[test]
+fn the_sheet_of_keys_is_read_to_its_end_by_key() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = Rig::open(rig::start(&folder), Size::new(400.0, 300.0));
+    rig.key(Named::F1, NONE);
+    let (_, last) = *heftwise::app::question::KEYS.last().unwrap();
+    let sees = |rig: &mut Rig| rig.find(last).unwrap().visible_bounds().is_some();
+    assert!(!sees(&mut rig), "the window is too low for all of it");
+    for (down, up) in [(Named::End, Named::Home), (Named::PageDown, Named::PageUp)] {
+        (0..9).for_each(|_| rig.key(down, NONE));
+        assert!(sees(&mut rig), "{down:?}");
+        (0..9).for_each(|_| rig.key(up, NONE));
+        assert!(!sees(&mut rig), "{up:?}");
+    }
+    (0..80).for_each(|_| rig.key(Named::ArrowDown, NONE));
+    assert!(sees(&mut rig));
 }

@@ -242,7 +242,12 @@ fn notes_are_kept_and_the_notebook_exported() {
     let mut rig = open_at(&folder, NARROW);
     rig.command("4");
     press(&mut rig, "note:mud");
-    rig.typewrite("wet");
+    rig.typewrite("wet mud");
+    rig.command("z");
+    rig.typewrite(" sand");
+    rig.command("z");
+    rig.command("z");
+    assert_eq!(rig.app.desk.revision(), 0, "a note has an undo of its own");
     rig.click("Export");
     let path = folder.path().join("heftwise-notebook.md");
     let text = std::fs::read_to_string(&path).unwrap();

@@ -112,3 +112,40 @@ fn waiting_work_of_one_build_does_not_hold_back_another() {
     rig.send(Message::Save);
     assert_eq!(kept(&folder), 1, "the saved build's copy is gone, the waiting one is still there");
 }
+
+#[test]
+fn builds_without_a_file_keep_a_copy_each() {
+    let folder = tempfile::tempdir().unwrap();
+    let begin = || rig::start(&folder);
+    let mut rig = Rig::open(begin(), WIDE);
+    widen(&mut rig, "91 mm");
+    rig.send(Message::Keep);
+    // The program ended without warning; the next build without a file is another one.
+    let mut rig = Rig::open(begin(), WIDE);
+    rig.click("Decide later");
+    widen(&mut rig, "92 mm");
+    rig.send(Message::Keep);
+    assert_eq!(kept(&folder), 2, "the one that waits is not written over");
+    let mut rig = Rig::open(begin(), WIDE);
+    for expected in [2, 1] {
+        assert!(matches!(rig.app.question, Some(Question::Recover(_))), "{expected} wait");
+        assert_eq!(kept(&folder), expected);
+        rig.click("Throw them away");
+    }
+    assert_eq!((kept(&folder), &rig.app.question), (0, &None));
+}
+
+#[test]
+fn work_that_waits_is_not_written_over_by_new_work_on_the_same_file() {
+    let folder = crashed();
+    let mut rig = open(&folder);
+    rig.click("Decide later");
+    widen(&mut rig, "80 mm");
+    rig.send(Message::Keep);
+    assert_eq!(kept(&folder), 2);
+    rig.send(Message::Save);
+    assert_eq!(kept(&folder), 1);
+    let mut rig = open(&folder);
+    rig.click("Bring them back");
+    assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("75 mm"));
+}

@@ -2,7 +2,6 @@
 //! no screen. Unlike `iced_test`'s simulator it runs tasks, so focus and scrolling move as they do
 //! for a reader, and the state of widgets lasts from one event to the next.
 
-use std::collections::BTreeMap;
 use std::path::PathBuf;
 use std::sync::Once;
 
@@ -72,7 +71,7 @@ pub fn folders(folder: &TempDir) -> Folders {
 /// Lessons held in memory, each an id and its text.
 pub fn memory(lessons: &[(&str, &str)]) -> Box<dyn Source + Send + Sync> {
     let texts = lessons.iter().map(|(id, text)| ((*id).to_owned(), (*text).to_owned()));
-    Box::new(Memory { texts: texts.collect(), pictures: BTreeMap::new() })
+    Box::new(Memory { texts: texts.collect(), ..Memory::default() })
 }
 
 /// The window of a lesson, on the first demo build.

@@ -30,11 +30,19 @@ pub fn style(dark: bool) -> PlotStyle {
         grid: rgb(ink.line),
         band: rgb(ink.line),
         limit: rgb(ink.limit),
+        range: rgb(between(ink.paper, ink.yours, if dark { 0.34 } else { 0.22 })),
+        relative: rgb(ink.soft),
         builds: Role::ALL.map(|role| rgb(ink.of(role))),
         text_size: size::SMALL,
         k: K,
         stroke_k: 1,
     }
+}
+
+/// A colour part of the way from one to another.
+fn between(from: Color, to: Color, part: f32) -> Color {
+    let mix = |a: f32, b: f32| a + (b - a) * part;
+    Color::from_rgb(mix(from.r, to.r), mix(from.g, to.g), mix(from.b, to.b))
 }
 
 fn rgb(colour: Color) -> Rgb {
@@ -58,7 +66,7 @@ impl<Message> Chart<Message> for Plot<'_> {
         let style = style(self.dark);
         // The window's backend reports no errors of its own; a plot that cannot be drawn stays
         // empty and its table still has the numbers.
-        let _ = draw(&area, self.spec, &Layout::new(size, style.text_size), &style);
+        let _ = draw(&area, self.spec, &Layout::of(self.spec, size, style.text_size), &style);
     }
 
     fn draw<R: Renderer, F: Fn(&mut Frame)>(&self, renderer: &R, bounds: Size, f: F) -> Geometry {

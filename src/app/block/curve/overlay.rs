@@ -2,19 +2,16 @@
 
 use iced::mouse::{self, Cursor, Interaction};
 use iced::widget::canvas::{Action, Frame, Geometry, Path, Program, Stroke, Text};
-use iced::{Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
+use iced::{Color, Event, Point, Rectangle, Renderer, Size, Theme, alignment, touch};
 
-use super::READING;
+use super::{Act, READING, Read, room};
 use crate::app::theme::{REGULAR, SEMIBOLD, ink, size};
-use crate::app::widget::field::{self, Act};
-use crate::plot::{Anchor, Layout, PlotSpec, Role, readings, texts};
+use crate::app::widget::field;
+use crate::plot::{Anchor, Layout, PlotSpec, Role, reading, readings, texts};
 use crate::quantity::AnyId;
 
 /// How near to the dot, in pixels, a press takes hold of it.
 const HOLD: f32 = 18.0;
-
-/// From this width on, in pixels, every build is read, not the reader's own alone.
-const ALL_FROM: f32 = 480.0;
 
 /// The words and the pointer over a plot.
 pub struct Overlay<'a> {
@@ -24,6 +21,28 @@ pub struct Overlay<'a> {
     pub place: String,
     /// The quantity along the foot.
     pub against: AnyId,
+    /// Where the reader reads by key, in the unit of the foot.
+    pub reading: Option<f64>,
+}
+
+/// Writes the words of a plot that lies so far `down` the frame.
+pub fn words(frame: &mut Frame, spec: &PlotSpec, layout: &Layout, (down, color): (f32, Color)) {
+    for placed in texts(spec, layout) {
+        frame.fill_text(Text {
+            content: placed.text,
+            position: Point::new(placed.x, placed.y + down),
+            color,
+            size: size::SMALL.into(),
+            font: REGULAR,
+            align_x: match placed.anchor {
+                Anchor::Start => iced::widget::text::Alignment::Left,
+                Anchor::Middle => iced::widget::text::Alignment::Center,
+                Anchor::End => iced::widget::text::Alignment::Right,
+            },
+            align_y: alignment::Vertical::Center,
+            ..Text::default()
+        });
+    }
 }
 
 /// Where the pointer is, and whether it holds the dot.
@@ -35,7 +54,7 @@ pub struct Pointer {
 
 impl Overlay<'_> {
     fn layout(&self, bounds: Rectangle) -> Layout {
-        Layout::new((bounds.width, bounds.height - READING), size::SMALL)
+        Layout::of(self.spec, (bounds.width, bounds.height - READING), size::SMALL)
     }
 
     /// The place on the plot under a point of the canvas.
@@ -50,8 +69,8 @@ impl Overlay<'_> {
         })
     }
 
-    fn event(&self, act: Act) -> field::Event {
-        field::Event { place: self.place.clone(), id: self.against, act }
+    fn event(&self, act: field::Act) -> Act {
+        Act::Field(field::Event { place: self.place.clone(), id: self.against, act })
     }
 
     /// The number along the foot under a point, SI, kept within the axis.
@@ -65,7 +84,7 @@ impl Overlay<'_> {
     }
 }
 
-impl Program<field::Event> for Overlay<'_> {
+impl Program<Act> for Overlay<'_> {
     type State = Pointer;
 
     fn update(
@@ -74,7 +93,7 @@ impl Program<field::Event> for Overlay<'_> {
         event: &Event,
         bounds: Rectangle,
         cursor: Cursor,
-    ) -> Option<Action<field::Event>> {
+    ) -> Option<Action<Act>> {
         let layout = self.layout(bounds);
         match event {
             Event::Mouse(mouse::Event::ButtonPressed(mouse::Button::Left))
@@ -92,17 +111,27 @@ impl Program<field::Event> for Overlay<'_> {
                 if pointer.holds {
                     // Past the edge of the page the pointer still holds the dot.
                     let point = cursor.land().position_from(bounds.position())?;
-                    let act = Act::Slid(self.slid(&layout, point));
+                    let act = field::Act::Slid(self.slid(&layout, point));
                     return Some(Action::publish(self.event(act)).and_capture());
                 }
-                (was != pointer.at).then(Action::request_redraw)
+                if was == pointer.at {
+                    return None;
+                }
+                let on_plot = pointer.at.map(Self::on_plot);
+                let over = on_plot.is_some_and(|(x, y)| layout.plot.holds(x, y));
+                // Whoever takes the pointer reads with it.
+                Some(if over && self.reading.is_some() {
+                    Action::publish(Act::Read(Read::Away))
+                } else {
+                    Action::request_redraw()
+                })
             }
             Event::Mouse(mouse::Event::ButtonReleased(mouse::Button::Left))
             | Event::Touch(touch::Event::FingerLifted { .. } | touch::Event::FingerLost { .. })
                 if pointer.holds =>
             {
                 pointer.holds = false;
-                Some(Action::publish(self.event(Act::Settled)).and_capture())
+                Some(Action::publish(self.event(field::Act::Settled)).and_capture())
             }
             _ => None,
         }
@@ -119,24 +148,11 @@ impl Program<field::Event> for Overlay<'_> {
         let ink = ink(theme);
         let layout = self.layout(bounds);
         let mut frame = Frame::new(renderer, bounds.size());
-        for placed in texts(self.spec, &layout) {
-            frame.fill_text(Text {
-                content: placed.text,
-                position: Point::new(placed.x, placed.y + READING),
-                color: ink.text,
-                size: size::SMALL.into(),
-                font: REGULAR,
-                align_x: match placed.anchor {
-                    Anchor::Start => iced::widget::text::Alignment::Left,
-                    Anchor::Middle => iced::widget::text::Alignment::Center,
-                    Anchor::End => iced::widget::text::Alignment::Right,
-                },
-                align_y: alignment::Vertical::Center,
-                ..Text::default()
-            });
-        }
-        if let Some(point) = pointer.at {
-            self.read(&mut frame, &layout, point, theme);
+        words(&mut frame, self.spec, &layout, (READING, ink.text));
+        match (self.reading, pointer.at) {
+            (Some(x), _) => self.mark(&mut frame, &layout, x, theme),
+            (None, Some(point)) => self.read(&mut frame, &layout, point, theme),
+            (None, None) => {}
         }
         vec![frame.into_geometry()]
     }
@@ -159,49 +175,39 @@ impl Program<field::Event> for Overlay<'_> {
 }
 
 impl Overlay<'_> {
-    /// A hairline at the pointer, the curve's value there, and both in words above the plot.
+    /// A hairline at an x, and a ring about each number there.
+    fn mark(&self, frame: &mut Frame, layout: &Layout, value: f64, theme: &Theme) {
+        let ink = ink(theme);
+        let plot = layout.plot;
+        let (x, _) = layout.to_screen(self.spec, (value, self.spec.y.from));
+        // The software renderer repaints what a shape covers, and a bare line covers nothing.
+        let hairline =
+            Path::rectangle(Point::new(x - 0.5, plot.y + READING), Size::new(1.0, plot.height));
+        frame.fill(&hairline, ink.soft);
+        // As wide as the rings, so that what they leave is repainted too.
+        let around =
+            Path::rectangle(Point::new(x - 6.0, plot.y + READING), Size::new(12.0, plot.height));
+        frame.fill(&around, iced::Color::TRANSPARENT);
+        for found in readings(self.spec, value) {
+            let (x, y) = layout.to_screen(self.spec, (value, found.y));
+            let ring = Path::circle(Point::new(x, y + READING), 4.0);
+            frame.stroke(&ring, Stroke::default().with_color(ink.text).with_width(1.5));
+        }
+    }
+
+    /// What stands under the pointer, marked and in words above the plot.
     fn read(&self, frame: &mut Frame, layout: &Layout, point: Point, theme: &Theme) {
         let (x, y) = Self::on_plot(point);
         if !layout.plot.holds(x, y) {
             return;
         }
-        let ink = ink(theme);
         let (value, _) = layout.from_screen(self.spec, (x, y));
-        let plot = layout.plot;
-        // The software renderer repaints what a shape covers, and a bare line covers nothing.
-        let hairline =
-            Path::rectangle(Point::new(x - 0.5, plot.y + READING), Size::new(1.0, plot.height));
-        frame.fill(&hairline, ink.soft);
-        let axis = &self.spec.x;
-        let at = axis.entry.label;
-        let shown = crate::quantity::Units::default()
-            .show_in(axis.entry, axis.unit.to_si(value), axis.unit.symbol)
-            .map_or_else(|_| String::new(), |shown| shown.to_string());
-        let mut words = format!("At {at} {shown}: ");
-        // A narrow plot has room for the words of one build alone.
-        let room = if layout.size.0 < ALL_FROM { 1 } else { usize::MAX };
-        let found: Vec<_> = readings(self.spec, value).into_iter().take(room).collect();
-        for reading in &found {
-            let (x, y) = layout.to_screen(self.spec, (value, reading.y));
-            let dot = Path::circle(Point::new(x, y + READING), 4.0);
-            frame.stroke(&dot, Stroke::default().with_color(ink.text).with_width(1.5));
-        }
-        match found.as_slice() {
-            [] => words.push_str("no answer"),
-            [one] => words.push_str(&one.text),
-            several => {
-                let each: Vec<String> = several
-                    .iter()
-                    .map(|reading| format!("{} {}", reading.label, reading.text))
-                    .collect();
-                words.push_str(&each.join(", "));
-            }
-        }
+        self.mark(frame, layout, value, theme);
         frame.fill_text(Text {
-            content: words,
+            content: reading(self.spec, value, room(layout.size.0)),
             // From its upper left corner: the renderer repaints to the right of it and below.
             position: Point::new(2.0, 2.0),
-            color: ink.text,
+            color: ink(theme).text,
             size: size::SMALL.into(),
             font: SEMIBOLD,
             ..Text::default()

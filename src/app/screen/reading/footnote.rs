@@ -10,6 +10,9 @@ use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::BlockKind;
 
+/// The way out of the footnote, to give it the focus.
+pub const BACK: &str = "footnote-back";
+
 /// The footnote of that name, if the lesson has it.
 pub fn view<'a>(name: &'a str, page: Page<'a>) -> Option<Element<'a, Message>> {
     let inside = page.lesson.every_block().into_iter().find_map(|block| match &block.kind {
@@ -20,7 +23,7 @@ pub fn view<'a>(name: &'a str, page: Page<'a>) -> Option<Element<'a, Message>> {
         text(format!("Footnote {name}")).size(size::LABEL).font(SEMIBOLD),
         blocks(inside, page).map(Message::Page),
         pressable(Kind::Word, text("Back to the text").size(size::SMALL))
-            .id("footnote-back")
+            .id(BACK)
             .on_press(Message::FootnoteClosed),
     ]
     .spacing(UNIT);

@@ -1,29 +1,30 @@
 //! The margin of a lesson: the numbers of the build that it uses, and above them what a word or a
 //! mark of the text stands for.
 
-use iced::widget::{Column, column, container, row, scrollable, text};
+use iced::widget::{Column, column, container, scrollable, text};
 use iced::{Element, Fill, Padding};
 
-use super::{Message, Reading, footnote};
-use crate::app::desk::Desk;
+use super::{Message, Reading, footnote, meaning};
 use crate::app::page::{self, Page};
-use crate::app::settings::Settings;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::app::widget::{field, formula, symbol};
-use crate::quantity::{AnyId, catalogue};
-use crate::rules::catalogue as rules;
+use crate::lesson::Library;
 
 impl Reading {
     /// The margin of a narrow window: a line above the text that opens.
-    pub(super) fn folded<'a>(&'a self, page: Page<'a>) -> Element<'a, Message> {
+    pub(super) fn folded<'a>(
+        &'a self,
+        library: &'a Library,
+        page: Page<'a>,
+    ) -> Element<'a, Message> {
         let open = self.numbers || self.meaning.is_some() || self.footnote.is_some();
         let word = if self.numbers { "Hide the numbers" } else { "Numbers in this lesson" };
         let margin = open.then(|| {
             let inside = if self.numbers {
-                self.margin(page)
+                self.margin(library, page)
             } else {
-                self.note(page).unwrap_or_else(|| column![].into())
+                self.note(library, page).unwrap_or_else(|| column![].into())
             };
             container(
                 scrollable(container(inside).padding(Padding::ZERO.right(1.5 * UNIT)))
@@ -48,14 +49,18 @@ impl Reading {
     }
 
     /// What a reader would pencil beside the text: their numbers, and what a symbol means.
-    pub(super) fn margin<'a>(&'a self, page: Page<'a>) -> Element<'a, Message> {
+    pub(super) fn margin<'a>(
+        &'a self,
+        library: &'a Library,
+        page: Page<'a>,
+    ) -> Element<'a, Message> {
         let Page { lesson, desk, settings, .. } = page;
         let numbers = lesson.uses.iter().map(|id| {
             field::compact(&format!("margin:{id}"), *id, desk, settings)
                 .map(|event| Message::Page(page::Message::Field(event)))
         });
         column![
-            self.note(page),
+            self.note(library, page),
             text(format!("{} in this lesson", desk.name())).size(size::MINOR).font(SEMIBOLD),
             Column::with_children(numbers).spacing(1.5 * UNIT),
         ]
@@ -64,52 +69,10 @@ impl Reading {
     }
 
     /// What was asked for last: the meaning of a quantity, or a footnote.
-    fn note<'a>(&'a self, page: Page<'a>) -> Option<Element<'a, Message>> {
+    fn note<'a>(&'a self, library: &'a Library, page: Page<'a>) -> Option<Element<'a, Message>> {
         match &self.footnote {
             Some(name) => footnote::view(name, page),
-            None => self.meaning.and_then(|id| meaning(id, page.desk, page.settings)),
+            None => self.meaning.and_then(|shown| meaning::view(shown, library, page)),
         }
     }
-}
-
-fn meaning<'a>(id: AnyId, desk: &'a Desk, settings: &'a Settings) -> Option<Element<'a, Message>> {
-    let entry = catalogue::find(id.name())?;
-    let now = desk.outcome.values.si(id).map_or_else(
-        || "Not known yet in your build.".to_owned(),
-        |si| format!("In your build: {}.", settings.units.show(entry, si)),
-    );
-    let holds = rules::finder(id).map(|rule| {
-        column![
-            text(format!("Holds for: {}", rule.holds)).size(size::SMALL).width(Fill),
-            text(format!("Source: {}", rule.source))
-                .size(size::SMALL)
-                .style(theme::soft)
-                .width(Fill),
-        ]
-        .spacing(UNIT / 2.0)
-    });
-    Some(
-        container(
-            column![
-                row![
-                    text(symbol::capitalised(entry.label))
-                        .size(size::LABEL)
-                        .font(SEMIBOLD)
-                        .width(Fill),
-                    formula::inline(entry.symbol, size::LABEL),
-                ]
-                .spacing(UNIT),
-                text(entry.meaning).size(size::LABEL).width(Fill),
-                text(now).size(size::LABEL).width(Fill),
-                holds,
-                pressable(Kind::Word, text("Put away").size(size::SMALL))
-                    .on_press(Message::MeaningClosed),
-            ]
-            .spacing(UNIT),
-        )
-        .style(theme::note)
-        .padding(1.5 * UNIT)
-        .width(Fill)
-        .into(),
-    )
 }

@@ -28,5 +28,6 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
         .possible(f64::MIN, f64::MAX),
     Entry::found(Impact, OTHER_SPEED_AFTER, "speed of the other after the collision", r"v_2'", "How fast the other goes afterwards.")
         .possible(f64::MIN, f64::MAX),
-    Entry::found(Impact, COLLISION_ENERGY_LOST, "energy lost in the collision", r"E_L", "The energy that bending, heat and noise take from both together."),
+    Entry::found(Impact, COLLISION_ENERGY_LOST, "energy lost in the collision", r"E_L", "The energy that bending, heat and noise take from both together; below zero when something lets go between them.")
+        .possible(f64::MIN, f64::MAX),
 ];

@@ -6,17 +6,16 @@ use crate::physics::{Impossible, balance, motion};
 use crate::quantity::catalogue::balance::*;
 use crate::quantity::catalogue::machine::*;
 use crate::quantity::catalogue::motion::WANTED_ACCELERATION;
-use crate::quantity::catalogue::running_gear::CONTACT_LENGTH;
-use crate::quantity::{Angle, Force, Id, Length, Mass};
-use crate::rules::{Caution, Fault, Maybe, Rule, Values};
+use crate::quantity::catalogue::running_gear::{CONTACT_LENGTH, SKI_COUNT, TRACK_COUNT};
+use crate::quantity::{Angle, Force, Id, Length, Mass, Ratio};
+use crate::rules::{Caution, Fault, Maybe, Origin, Rule, Values};
 
 const MOMENTS: &str = "Balance of moments, OpenStax, University Physics Volume 1, section 12.1";
 const GILLESPIE_1: &str =
     "T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 1 (from memory)";
 const RIGID: &[&str] =
     &["A rigid machine; springs and soft tyres move the balance point a little."];
-const FRAME: &[&str] =
-    &["Places are counted forward from the middle between front and rear support."];
+const FRAME: &[&str] = &["Places are counted forward from the middle of the ground contact."];
 const SCALES: &str = "Penn State mechanical engineering, Notes 07_04 Vehicle Inertial Measurements (scales method; cites ISO 10392 and ISO 789-6)";
 
 /// The load on an end is below zero: it tips over as it stands.
@@ -31,15 +30,29 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["A track carries as far as its flat reaches; skis out in front belong to a wheelbase."])
             .holds("Any machine with a front and a rear support.")
             .source("The frame of the build sheet"),
-        Rule::new(REAR_ARM, (SUPPORT_LENGTH, BALANCE_OFFSET), balance::rear_arm)
+        Rule::new(SUPPORT_MIDDLE, (Maybe(WHEELBASE_MIDDLE), Maybe(WHEELBASE), Maybe(TRACK_COUNT), Maybe(SKI_COUNT)), middle)
+            .title("Where the middle of the support lies")
+            .formula(r"\q{support-middle} = \q{wheelbase-middle} \; \text{(unsaid: } \frac{1}{2} \q{wheelbase} \text{ with skis in front of a track, else 0)}")
+            .assumes(FRAME)
+            .holds("Any machine with a front and a rear support; without a wheelbase the tracks’ flat itself is the support.")
+            .source("The frame of the build sheet")
+            .cautions(&[Caution {
+                when: middle_assumed,
+                says: "The middle of the wheelbase is taken to be over the middle of the tracks’ ground contact: say how far ahead of it it is if not.",
+            }]),
+        Rule::new(REAR_ARM, (SUPPORT_LENGTH, BALANCE_OFFSET, SUPPORT_MIDDLE), balance::rear_arm)
             .title("From the rear support to the balance point")
-            .formula(r"\q{rear-arm} = \frac{1}{2} \q{support-length} + \q{balance-offset}")
+            .formula(r"\q{rear-arm} = \frac{1}{2} \q{support-length} + \q{balance-offset} - \q{support-middle}")
             .assumes(FRAME)
             .holds("Any machine with a front and a rear support.")
-            .source(MOMENTS),
-        Rule::new(FRONT_ARM, (SUPPORT_LENGTH, BALANCE_OFFSET), balance::front_arm)
+            .source(MOMENTS)
+            .cautions(&[Caution {
+                when: over_the_track,
+                says: "The balance point is taken to be over the track's middle, where the skis carry nothing: say how far ahead of it it is.",
+            }]),
+        Rule::new(FRONT_ARM, (SUPPORT_LENGTH, BALANCE_OFFSET, SUPPORT_MIDDLE), balance::front_arm)
             .title("From the balance point to the front support")
-            .formula(r"\q{front-arm} = \frac{1}{2} \q{support-length} - \q{balance-offset}")
+            .formula(r"\q{front-arm} = \frac{1}{2} \q{support-length} - \q{balance-offset} + \q{support-middle}")
             .assumes(FRAME)
             .holds("Any machine with a front and a rear support.")
             .source(MOMENTS),
@@ -95,9 +108,9 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["Nothing else carries while the scales are read."])
             .holds("Level, both ends at the same height.")
             .source(MOMENTS),
-        Rule::new(SCALE_OFFSET, (FRONT_SCALE, REAR_SCALE, SUPPORT_LENGTH), balance::offset_from_scales)
+        Rule::new(SCALE_OFFSET, (FRONT_SCALE, REAR_SCALE, SUPPORT_LENGTH, SUPPORT_MIDDLE), balance::offset_from_scales)
             .title("The heavier end has the balance point")
-            .formula(r"\q{scale-offset} = \q{support-length} \left( \dfrac{\q{front-scale}}{\q{front-scale} + \q{rear-scale}} - \frac{1}{2} \right)")
+            .formula(r"\q{scale-offset} = \q{support-middle} + \q{support-length} \left( \dfrac{\q{front-scale}}{\q{front-scale} + \q{rear-scale}} - \frac{1}{2} \right)")
             .assumes(&["The machine stands on the scales at the ends of its length of support: on edges, not along the whole track."])
             .holds("Level, both ends at the same height.")
             .source(MOMENTS),
@@ -118,6 +131,39 @@ fn support(wheelbase: Option<Length>, contact: Option<Length>) -> Result<Length,
     wheelbase
         .or(contact)
         .ok_or_else(|| Fault::NeedsOneOf(vec![WHEELBASE.any(), CONTACT_LENGTH.any()]))
+}
+
+/// Said, or half of a wheelbase that runs from skis to a track's middle; else the middles are one.
+fn middle(
+    said: Option<Length>,
+    wheelbase: Option<Length>,
+    tracks: Option<Ratio>,
+    skis: Option<Ratio>,
+) -> Length {
+    let some = |count: Option<Ratio>| count > Some(Ratio::ZERO);
+    match (wheelbase, said) {
+        (Some(_), Some(said)) => said,
+        (Some(wheelbase), None) if some(tracks) && some(skis) => {
+            balance::ski_support_middle(wheelbase)
+        }
+        _ => Length::ZERO,
+    }
+}
+
+/// Whether a tracked machine has a wheelbase of which it is not said where its middle is.
+fn middle_assumed(values: &Values) -> bool {
+    let some = |id: Id<Ratio>| values.si(id) > Some(0.0);
+    values.si(WHEELBASE).is_some()
+        && values.si(WHEELBASE_MIDDLE).is_none()
+        && some(TRACK_COUNT)
+        && !some(SKI_COUNT)
+}
+
+/// Whether the balance point of a machine with skis in front of a track is not said.
+fn over_the_track(values: &Values) -> bool {
+    values.origin(BALANCE_OFFSET) == Some(Origin::Assumed)
+        && values.si(SUPPORT_MIDDLE) > Some(0.0)
+        && values.si(SKI_COUNT) > Some(0.0)
 }
 
 /// On level ground the height is not asked for.

@@ -64,6 +64,26 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("One speed.")
         .source("M. L. Mathur, R. P. Sharma, Internal Combustion Engine, Example 1.3"),
         Rule::new(
+            ENGINE_INDICATED_POWER,
+            (ENGINE_POWER, ENGINE_FRICTION_POWER, ENGINE_LOAD),
+            engine::indicated_power,
+        )
+        .title("What the gas gives, friction and all")
+        .formula(r"\q{engine-indicated-power} = \q{engine-load} \cdot \q{engine-power} + \q{engine-friction-power}")
+        .assumes(&["Friction power depends on speed, not on load."])
+        .holds("One speed.")
+        .source("M. L. Mathur, R. P. Sharma, Internal Combustion Engine, Example 1.3"),
+        Rule::new(
+            BRAKE_MEAN_PRESSURE,
+            (ENGINE_TORQUE, ENGINE_DISPLACEMENT, ENGINE_STROKES),
+            engine::brake_mean_pressure,
+        )
+        .title("Torque for each litre")
+        .formula(r"\q{brake-mean-pressure} = \dfrac{\pi \cdot \q{engine-strokes} \cdot \q{engine-torque}}{\q{engine-displacement}}")
+        .assumes(FULL)
+        .holds("Any piston engine: about 600 to 900 kPa for a small four-stroke without a charger (from memory). Much more than that means the figures are hopeful.")
+        .source("J. B. Heywood, Internal Combustion Engine Fundamentals, section 2.7 (from memory)"),
+        Rule::new(
             ENGINE_PUSH,
             (ENGINE_TORQUE, DISTANCE_PER_TURN, GEAR_RATIO, GEAR_EFFICIENCY),
             one_engine_push,

@@ -13,6 +13,10 @@ const STAGE_ASSUMED: &[Caution] = &[Caution {
     when: stage_without_efficiency,
     says: "A stage that turns the speed down loses some power too, and none was said: give its efficiency. Belts pass on about 0.98, gears 0.95, chains 0.90, planetary 0.80, worms 0.60.",
 }];
+const BRAKES: &[Caution] = &[Caution {
+    when: |values| values.si(DRIVING_RESISTANCE) < Some(0.0),
+    says: "Below zero: downhill the ground drives each motor, and it must brake with this torque or the machine runs away. A controller that cannot brake needs another brake.",
+}];
 const GRIP: &[Caution] = &[Caution {
     when: super::super::common::always,
     says: "What the motors can push is not what the ground can hold: compare it with the grip.",
@@ -78,7 +82,8 @@ pub(super) fn rules() -> Vec<Rule> {
         .formula(r"\q{motor-torque} = \begin{cases} \dfrac{\q{driving-resistance} \cdot \q{distance-per-turn}}{2 \pi \cdot \q{gear-ratio} \cdot \q{gear-efficiency} \cdot \q{motor-count}} & \text{if } \q{driving-resistance} \ge 0 \\ \dfrac{\q{driving-resistance} \cdot \q{distance-per-turn} \cdot \q{gear-efficiency}}{2 \pi \cdot \q{gear-ratio} \cdot \q{motor-count}} & \text{else} \end{cases}")
         .assumes(&["A steady speed, and the motors share the push evenly; in a turn one works far harder.", "Where the slope pushes, the motors brake and the gears' loss helps: times the efficiency, not over it."])
         .holds("A push that lasts; starts and jerks are peaks.")
-        .source(BALANCE),
+        .source(BALANCE)
+        .cautions(BRAKES),
         push_rule(STALL_PUSH, STALL_TORQUE)
             .title("The stall torque at the ground")
             .formula(r"\q{stall-push} = \dfrac{2 \pi \cdot \q{stall-torque} \cdot \q{gear-ratio} \cdot \q{gear-efficiency} \cdot \q{motor-count}}{\q{distance-per-turn}}")

@@ -4,10 +4,9 @@ use super::super::common::MOMENT;
 use crate::physics::drive::motor;
 use crate::quantity::catalogue::drive::*;
 use crate::quantity::catalogue::electrics::{
-    BATTERY_VOLTAGE, CONTROLLER_CURRENT_LIMIT, CONTROLLER_DROP, CONTROLLER_HOT_RESISTANCE,
-    SUPPLY_RESISTANCE,
+    BATTERY_VOLTAGE, CONTROLLER_CURRENT_LIMIT, CONTROLLER_DROP,
 };
-use crate::quantity::{Current, Ratio, Resistance, Voltage};
+use crate::quantity::{Current, Resistance, Voltage};
 use crate::rules::{Maybe, Rule};
 
 /// The maker's pages the first-order motor was checked against.
@@ -128,18 +127,11 @@ fn peak() -> Vec<Rule> {
     vec![
         Rule::new(
             PEAK_MOTOR_CURRENT,
-            (
-                MOTOR_SUPPLY_VOLTAGE,
-                MOTOR_RESISTANCE,
-                MOTOR_COUNT,
-                SUPPLY_RESISTANCE,
-                CONTROLLER_HOT_RESISTANCE,
-                Maybe(CONTROLLER_CURRENT_LIMIT),
-            ),
+            (MOTOR_SUPPLY_VOLTAGE, MOTOR_LOOP_RESISTANCE, Maybe(CONTROLLER_CURRENT_LIMIT)),
             peak_current,
         )
         .title("Battery, wires and controller hold the stall current back")
-        .formula(r"\q{peak-motor-current} = \min\left( \dfrac{\q{motor-supply-voltage}}{\q{motor-resistance} + \q{controller-hot-resistance} + \q{motor-count} \cdot \q{supply-resistance}},\ \q{controller-current-limit} \right)")
+        .formula(r"\q{peak-motor-current} = \min\left( \dfrac{\q{motor-supply-voltage}}{\q{motor-loop-resistance}},\ \q{controller-current-limit} \right)")
         .assumes(&[
             "Full throttle, all motors held still at once, pack warm and full.",
             "Without a current limit of the controller, nothing but resistance holds the current back.",
@@ -164,14 +156,7 @@ fn offered(battery: Voltage, drop: Voltage) -> Voltage {
     battery - drop
 }
 
-fn peak_current(
-    voltage: Voltage,
-    motor: Resistance,
-    motors: Ratio,
-    supply: Resistance,
-    controller: Resistance,
-    limit: Option<Current>,
-) -> Current {
-    let free = motor::stall_current(voltage, motor + controller + supply * motors);
+fn peak_current(voltage: Voltage, resistance: Resistance, limit: Option<Current>) -> Current {
+    let free = motor::stall_current(voltage, resistance);
     limit.map_or(free, |limit| if limit < free { limit } else { free })
 }

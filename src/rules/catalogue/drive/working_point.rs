@@ -22,7 +22,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .title("Torque needs current, and friction a little more")
             .formula(r"\q{motor-current} = \dfrac{\q{motor-torque}}{\q{torque-constant}} + \q{no-load-current}")
             .assumes(STEADY)
-            .holds(ANY)
+            .holds("Direct-current motors, brushed or brushless, below saturation, while they drive; where the ground drives them they draw nothing.")
             .source(MAKER),
         Rule::new(
             MOTOR_VOLTAGE,

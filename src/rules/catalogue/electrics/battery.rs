@@ -152,6 +152,26 @@ fn lead_acid() -> Vec<Rule> {
         .assumes(LEAD)
         .holds("Steady current, one temperature; for light loads it promises too much.")
         .source("W. Peukert, 1897, in the form of battery makers' manuals"),
+        Rule::new(PEUKERT_CHARGE, (BATTERY_CURRENT, PEUKERT_TIME), battery::charge_given)
+            .title("Current times the time it lasts")
+            .formula(r"\q{peukert-charge} = \q{battery-current} \cdot \q{peukert-time}")
+            .assumes(LEAD)
+            .holds("Steady current, one temperature.")
+            .source("The definition of current, OpenStax, College Physics 2e, section 20.1"),
+        Rule::new(
+            TESTED_PEUKERT_EXPONENT,
+            (BATTERY_CHARGE, RATED_DISCHARGE_TIME, TEST_DISCHARGE_CURRENT, TEST_DISCHARGE_TIME),
+            battery::peukert_exponent,
+        )
+        .title("Two discharges set the exponent")
+        .formula(r"\q{tested-peukert-exponent} = \dfrac{\ln \left( \q{rated-discharge-time} / \q{test-discharge-time} \right)}{\ln \left( \q{test-discharge-current} \cdot \q{rated-discharge-time} / \q{battery-charge} \right)}")
+        .assumes(&["A lead-acid battery, full at the start of both, at one temperature.", "The label's capacity is what it gives over its rated time."])
+        .holds("A test a few times faster than the rated discharge.")
+        .source("W. Peukert, 1897, as taught in battery handbooks (from memory)")
+        .cautions(&[Caution {
+            when: always,
+            says: "Charge a lead-acid battery again at once after the test, by its maker's manual and in moving air: it gives off a gas that explodes.",
+        }]),
         Rule::new(LEAD_ACID_COLD_SHARE, (BATTERY_TEMPERATURE, CAPACITY_COEFFICIENT), lead_acid_share)
             .title("Lead-acid loses capacity with each degree under 25 °C")
             .formula(r"\q{lead-acid-cold-share} = 1 + \q{capacity-coefficient} \left( \q{battery-temperature} - 298\,\mathrm{K} \right)")

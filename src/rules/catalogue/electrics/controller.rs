@@ -6,7 +6,8 @@ use crate::physics::electrics::controller;
 use crate::quantity::catalogue::drive::{MOTOR_CURRENT, PEAK_MOTOR_CURRENT};
 use crate::quantity::catalogue::electrics::*;
 use crate::quantity::{
-    Current, Measure, Power, Resistance, Temperature, TemperatureCoefficient, Voltage,
+    Current, Frequency, Measure, Power, Resistance, Temperature, TemperatureCoefficient, Time,
+    Voltage,
 };
 use crate::rules::{Caution, Rule};
 
@@ -51,6 +52,23 @@ fn losses() -> Vec<Rule> {
         .assumes(&["The motor's winding holds its current through the switching.", "One switch switches at a time; charge of diodes and gates left out."])
         .holds("Part throttle; at full throttle nothing switches in a brushed controller.")
         .source(MOHAN),
+        Rule::new(
+            RESISTIVE_SWITCHING_LOSS,
+            (
+                BATTERY_VOLTAGE,
+                CONTROLLER_DROP,
+                MOTOR_CURRENT,
+                SWITCHING_RISE_TIME,
+                SWITCHING_FALL_TIME,
+                SWITCHING_FREQUENCY,
+            ),
+            crossing,
+        )
+        .title("With a lamp or heater voltage and current cross")
+        .formula(r"\q{resistive-switching-loss} = \q{motor-current} \left( \dfrac{\q{battery-voltage}}{6} + \dfrac{\q{controller-drop}}{3} \right) \left( \q{switching-rise-time} + \q{switching-fall-time} \right) \q{switching-frequency}")
+        .assumes(&["The load is a plain resistance of the same current: a lamp or a heater, never a motor."])
+        .holds("A third of the loss with a motor: a comparison, so that one is not taken for the other.")
+        .source("M. H. Rashid, Power Electronics, 4th ed., Example 4.2"),
         Rule::new(CONTROLLER_LOSS, (CONDUCTION_LOSS, SWITCHING_LOSS), sum)
             .title("Path and switching together")
             .formula(r"\q{controller-loss} = \q{conduction-loss} + \q{switching-loss}")
@@ -121,6 +139,17 @@ fn path_loss(
 ) -> Power {
     controller::conduction_loss(current, resistance, share)
         + controller::fixed_voltage_loss(drop, current, share)
+}
+
+fn crossing(
+    voltage: Voltage,
+    drop: Voltage,
+    current: Current,
+    rise: Time,
+    fall: Time,
+    frequency: Frequency,
+) -> Power {
+    controller::crossing_loss(voltage, drop, current, rise + fall, frequency)
 }
 
 fn sum(one: Power, other: Power) -> Power {

@@ -4,12 +4,14 @@ use super::super::common::{always, over};
 use crate::physics::drive::motor;
 use crate::physics::electrics::{battery, wire};
 use crate::quantity::catalogue::electrics::*;
-use crate::quantity::{Area, Current, Temperature, Time};
+use crate::quantity::{
+    Area, Current, Length, Measure, Ratio, Resistance, Temperature, TemperatureStep, Time,
+};
 use crate::rules::{Caution, Rule};
 
 const GAUGE: &str = "ASTM B258";
 const COPPER: &[&str] = &[
-    "Annealed copper; wire of copper-clad aluminium resists half as much again.",
+    "Annealed copper, unless another metal is said, which is taken to warm as copper does.",
     "Solid, or the same metal area; stranded wire of a gauge resists a few per cent more.",
 ];
 const CODE: &[Caution] = &[Caution {
@@ -37,9 +39,9 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["A solid round wire, metal alone."])
             .holds("Any size.")
             .source("Geometry"),
-        Rule::new(WIRE_RESISTANCE, (WIRE_LENGTH, WIRE_AREA, WIRE_TEMPERATURE), wire::pair_resistance)
-            .title("Copper out and back")
-            .formula(r"\q{wire-resistance} = \dfrac{2 \, \q{wire-length}}{\q{wire-area}} \cdot 1.7241 \times 10^{-8}\,\mathrm{\Omega\,m} \left( 1 + \dfrac{0.00393}{\mathrm{K}} \left( \q{wire-temperature} - 293\,\mathrm{K} \right) \right)")
+        Rule::new(WIRE_RESISTANCE, (WIRE_LENGTH, WIRE_AREA, WIRE_TEMPERATURE, WIRE_METAL_FACTOR), pair)
+            .title("Metal out and back")
+            .formula(r"\q{wire-resistance} = \q{wire-metal-factor} \cdot \dfrac{2 \, \q{wire-length}}{\q{wire-area}} \cdot 1.7241 \times 10^{-8}\,\mathrm{\Omega\,m} \left( 1 + \dfrac{0.00393}{\mathrm{K}} \left( \q{wire-temperature} - 293\,\mathrm{K} \right) \right)")
             .assumes(COPPER)
             .holds("From -50 °C to 200 °C.")
             .source("IEC 60028; NBS Handbook 100, Copper Wire Tables (from memory)"),
@@ -72,6 +74,17 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("Faults up to about 5 s; beyond that cooling helps and this is on the safe side.")
         .source("IEC 60949; IEC 60364-5-54, annex A (from memory)")
         .cautions(CODE),
+        Rule::new(
+            WIRE_SECOND_RISE,
+            (PEAK_BATTERY_CURRENT, WIRE_AREA, WIRE_TEMPERATURE),
+            second_rise,
+        )
+        .title("The square of the current in each square millimetre")
+        .formula(r"\q{wire-second-rise} = \dfrac{1.7241 \times 10^{-8}\,\mathrm{\Omega\,m} \left( 1 + \frac{0.00393}{\mathrm{K}} \left( \q{wire-temperature} - 293\,\mathrm{K} \right) \right) \cdot 1\,\mathrm{s}}{8890\,\mathrm{kg/m^3} \cdot 387\,\mathrm{J/(kg\,K)}} \left( \dfrac{\q{peak-battery-current}}{\q{wire-area}} \right)^2")
+        .assumes(&["Copper that keeps all its heat.", "One second at the peak; later it goes faster, as the copper warms."])
+        .holds("The first seconds; after that cooling helps.")
+        .source("Energy balance; NBS Handbook 100, Copper Wire Tables (from memory); specific heat, OpenStax, College Physics, Table 14.1")
+        .cautions(CODE),
         Rule::new(WIRE_MARGIN, (WIRE_RATED_CURRENT, BATTERY_CURRENT), over::<Current>)
             .title("Rated current over the mean current")
             .formula(r"\q{wire-margin} = \dfrac{\q{wire-rated-current}}{\q{battery-current}}")
@@ -80,6 +93,15 @@ pub(super) fn rules() -> Vec<Rule> {
             .source("The definition of a margin; common practice, no published source")
             .cautions(CODE),
     ]
+}
+
+fn pair(length: Length, area: Area, temperature: Temperature, metal: Ratio) -> Resistance {
+    wire::pair_resistance(length, area, temperature) * metal
+}
+
+fn second_rise(current: Current, area: Area, temperature: Temperature) -> TemperatureStep {
+    let resistivity = wire::copper_resistivity(temperature);
+    wire::uncooled_rise(current, area, resistivity, Time::from_si(1.0))
 }
 
 fn copper_withstand(area: Area, current: Current, start: Temperature, end: Temperature) -> Time {

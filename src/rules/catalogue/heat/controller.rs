@@ -1,20 +1,15 @@
-//! The closed box, the controller in it, and the heat sink it needs.
+//! The chips of the controller, and the heat sink they need.
 
 use super::super::common::{BURNS, HOT, exceeds, over};
-use crate::physics::heat::{self, enclosure, lump, sink};
-use crate::quantity::catalogue::drive::MOTOR_COUNT;
+use crate::physics::Impossible;
+use crate::physics::heat::{self, lump, sink};
 use crate::quantity::catalogue::electrics::CONTROLLER_LOSS;
 use crate::quantity::catalogue::heat::*;
-use crate::quantity::{Measure, Power, Ratio, Temperature, TemperatureStep};
+use crate::quantity::{Measure, Power, Temperature, TemperatureStep, ThermalResistance};
 use crate::rules::{Caution, Maybe, Rule, Values};
 
-const OHM: &str = "The thermal form of Ohm's law; S. K. Som, Introduction to Heat Transfer";
 const CHAIN: &str =
     "N. Mohan, T. Undeland, W. Robbins, Power Electronics, thermal chains (from memory)";
-const BOX: &[&str] = &[
-    "The air inside is equally warm everywhere; parts are warmer than it.",
-    "Heat passed for each square metre counts both air films and radiation. Sun on the box adds 10 to 20 K (common practice).",
-];
 const CHIP: &[&str] = &["One path in a row from chip to air, steady load."];
 const OPEN_AIR: Caution = Caution {
     when: |values| values.si(BOX_TEMPERATURE).is_none(),
@@ -23,66 +18,9 @@ const OPEN_AIR: Caution = Caution {
 const CLOSED: &[Caution] = &[OPEN_AIR];
 
 pub(super) fn rules() -> Vec<Rule> {
-    let mut rules = closed_box();
-    rules.extend(chips());
+    let mut rules = chips();
+    rules.extend(ratings());
     rules
-}
-
-fn closed_box() -> Vec<Rule> {
-    vec![
-        Rule::new(BOX_BODY_AREA, (BOX_LENGTH, BOX_WIDTH, BOX_HEIGHT), enclosure::body_area)
-            .title("Bottom and four sides")
-            .formula(r"\q{box-body-area} = \q{box-length} \cdot \q{box-width} + 2 \, \q{box-height} \left( \q{box-length} + \q{box-width} \right)")
-            .assumes(&["The bottom sheds heat too: stand the box clear of others."])
-            .holds("A box with flat sides.")
-            .source("Geometry"),
-        Rule::new(BOX_LID_AREA, (BOX_LENGTH, BOX_WIDTH), enclosure::lid_area)
-            .title("Length times width")
-            .formula(r"\q{box-lid-area} = \q{box-length} \cdot \q{box-width}")
-            .assumes(&["The lid covers the whole top."])
-            .holds("A flat lid; its fins are counted apart.")
-            .source("Geometry"),
-        Rule::new(
-            BOX_RESISTANCE,
-            (BOX_BODY_AREA, BOX_COEFFICIENT, BOX_LID_AREA, LID_COEFFICIENT, LID_FIN_FACTOR),
-            enclosure::resistance,
-        )
-        .title("Body and lid pass heat side by side")
-        .formula(r"\q{box-resistance} = \dfrac{1}{\q{box-coefficient} \cdot \q{box-body-area} + \q{lid-coefficient} \cdot \q{box-lid-area} \cdot \q{lid-fin-factor}}")
-        .assumes(BOX)
-        .holds("Still air, nothing stuck to the box; snow or mud on it changes it.")
-        .source(OHM),
-        Rule::new(BOX_HEAT, (CONTROLLER_LOSS, MOTOR_COUNT, BOX_OTHER_HEAT), made_inside)
-            .title("The controllers and the rest")
-            .formula(r"\q{box-heat} = \q{motor-count} \cdot \q{controller-loss} + \q{box-other-heat}")
-            .assumes(&["One controller for each motor, all in this box; put battery heat in the rest if it is in there too."])
-            .holds("Steady load: the mean, as the box is slow.")
-            .source("Conservation of energy, OpenStax, University Physics Volume 1, section 8.3"),
-        Rule::new(BOX_RISE, (BOX_HEAT, BOX_RESISTANCE), lump::final_rise)
-            .title("Heat times resistance")
-            .formula(r"\q{box-rise} = \q{box-heat} \cdot \q{box-resistance}")
-            .assumes(BOX)
-            .holds("After several time constants: a short test in the garden does not show it.")
-            .source(OHM),
-        Rule::new(BOX_TEMPERATURE, (COOLING_AIR, BOX_RISE), heat::temperature_above)
-            .title("The rise on top of the air outside")
-            .formula(r"\q{box-temperature} = \q{cooling-air} + \q{box-rise}")
-            .assumes(BOX)
-            .holds("After several time constants.")
-            .source(OHM),
-        Rule::new(BOX_TIME_CONSTANT, (BOX_RESISTANCE, BOX_HEAT_CAPACITY), lump::time_constant)
-            .title("How fast the box follows")
-            .formula(r"\q{box-time-constant} = \q{box-resistance} \cdot \q{box-heat-capacity}")
-            .assumes(BOX)
-            .holds("All that is inside warms as one.")
-            .source("Lumped bodies, S. K. Som, Introduction to Heat Transfer"),
-        Rule::new(BOX_RISE_AFTER, (BOX_RISE, WORK_TIME, BOX_TIME_CONSTANT), lump::rise_after)
-            .title("63 % of the way in one time constant")
-            .formula(r"\q{box-rise-after} = \q{box-rise} \left( 1 - e^{-\q{work-time} / \q{box-time-constant}} \right)")
-            .assumes(BOX)
-            .holds("From cold, steady load.")
-            .source("Lumped bodies, S. K. Som, Introduction to Heat Transfer"),
-    ]
 }
 
 fn chips() -> Vec<Rule> {
@@ -148,12 +86,37 @@ fn chips() -> Vec<Rule> {
     ]
 }
 
-fn made_inside(controller: Power, motors: Ratio, rest: Power) -> Power {
-    controller * motors + rest
+fn ratings() -> Vec<Rule> {
+    vec![
+        Rule::new(CONTROLLER_LOSS_LIMIT, (CHIP_ALLOWED_RISE, CHIP_TO_AIR), loss_limit)
+            .title("The rise allowed over the whole path")
+            .formula(r"\q{controller-loss-limit} = \dfrac{\q{chip-allowed-rise}}{\q{chip-to-air}}")
+            .assumes(CHIP)
+            .holds("Steady load, with the heat sink as it stands.")
+            .source(CHAIN)
+            .cautions(CLOSED),
+        Rule::new(RATED_JUNCTION_TO_CASE, (CHIP_RATED_END, CHIP_RATED_POWER), from_rating)
+            .title("The slope of the data sheet's derating line")
+            .formula(r"\q{rated-junction-to-case} = \dfrac{\q{chip-rated-end} - 298\,\mathrm{K}}{\q{chip-rated-power}}")
+            .assumes(&["The rating is for a case held at 25 °C and falls in a straight line to nothing, as data sheets state it."])
+            .holds("Power transistors and regulators; no real heat sink holds a case at 25 °C.")
+            .source("Data sheets of power transistors; worked examples of textbooks on electronic circuits"),
+    ]
+}
+
+fn loss_limit(allowed: TemperatureStep, path: ThermalResistance) -> Result<Power, Impossible> {
+    if allowed.si() <= 0.0 {
+        return Err(Impossible::TooHotAlready);
+    }
+    Ok(lump::heat_through(allowed, path))
+}
+
+fn from_rating(end: Temperature, rated: Power) -> ThermalResistance {
+    sink::from_derating(heat::rise_above(end, Temperature::from_si(298.15)), rated)
 }
 
 /// The air about the controller: the box's, or the open air.
-fn about(air: Temperature, inside: Option<Temperature>) -> Temperature {
+pub(super) fn about(air: Temperature, inside: Option<Temperature>) -> Temperature {
     inside.filter(|inside| *inside > air).unwrap_or(air)
 }
 

@@ -1,18 +1,14 @@
 //! How well a surface sheds heat to still air, moving air and its surroundings; fins.
 
 use super::super::common::{BURNS, HOT};
-use crate::physics::heat::{self, convection, fin, lump, radiation};
+use super::air::EVEN;
+use crate::physics::heat::{self, fin, lump, radiation};
 use crate::quantity::catalogue::heat::*;
-use crate::quantity::catalogue::machine::GRAVITY;
 use crate::quantity::{Area, HeatTransfer, Power, Temperature};
-use crate::rules::{Caution, Maybe, Rule};
+use crate::rules::{Caution, Fault, Maybe, Rule};
 
-const CHU: &str =
-    "S. W. Churchill, H. H. S. Chu, Int. J. Heat Mass Transfer 18, 1975 (from memory)";
 const RADIATES: &str = "OpenStax, College Physics 2e, section 14.7";
 const COOLED: &str = "Newton's law of cooling; S. K. Som, Introduction to Heat Transfer";
-const EVEN: &[&str] =
-    &["The surface is equally warm all over and stands free in dry air near sea level."];
 const FINS: &[&str] = &[
     "Flat fins far enough apart that warm air gets away: 6 mm or more in still air.",
     "The fin's edge sheds nothing.",
@@ -21,44 +17,14 @@ const WARM: &[Caution] =
     &[Caution { when: |values| values.si(SURFACE_TEMPERATURE) >= Some(BURNS), says: HOT }];
 
 pub(super) fn rules() -> Vec<Rule> {
-    let mut rules = air();
+    let mut rules = radiated();
     rules.extend(together());
     rules.extend(fins());
     rules
 }
 
-fn air() -> Vec<Rule> {
+fn radiated() -> Vec<Rule> {
     vec![
-        Rule::new(
-            STILL_AIR_COEFFICIENT,
-            (SURFACE_TEMPERATURE, COOLING_AIR, SURFACE_HEIGHT, GRAVITY),
-            convection::still_air,
-        )
-        .title("Warm air rises along an upright surface")
-        .formula(r"\q{still-air-coefficient} = \dfrac{k}{\q{surface-height}} \left( 0.68 + \dfrac{0.670 \, Ra^{1/4}}{\left( 1 + \left( 0.492 / Pr \right)^{9/16} \right)^{4/9}} \right), \;\; Ra = \dfrac{\q{gravity} \, \beta \left( \q{surface-temperature} - \q{cooling-air} \right) \q{surface-height}^3}{\nu^2} Pr")
-        .assumes(EVEN)
-        .holds("Upright plates and boxes; tall hot ones (Ra from 10⁹) by the all-range form of the same paper.")
-        .source(CHU),
-        Rule::new(
-            MOVING_AIR_COEFFICIENT,
-            (SURFACE_TEMPERATURE, COOLING_AIR, AIR_FLOW_SPEED, FLOW_LENGTH),
-            convection::moving_air_plate,
-        )
-        .title("Air along a flat surface")
-        .formula(r"\q{moving-air-coefficient} = \dfrac{0.664 \, k}{\q{flow-length}} \, Re^{1/2} Pr^{1/3}, \;\; Re = \dfrac{\q{air-flow-speed} \cdot \q{flow-length}}{\nu\left( \q{surface-temperature}, \q{cooling-air} \right)}")
-        .assumes(EVEN)
-        .holds("Smooth flow; past Re = 500 000 it turns turbulent and is reckoned so. Rough air cools better.")
-        .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 7 (from memory)"),
-        Rule::new(
-            CAN_COEFFICIENT,
-            (SURFACE_TEMPERATURE, COOLING_AIR, AIR_FLOW_SPEED, CAN_DIAMETER),
-            convection::moving_air_cylinder,
-        )
-        .title("Air across a round can")
-        .formula(r"\q{can-coefficient} = \dfrac{k}{\q{can-diameter}} \left( 0.3 + \dfrac{0.62 \, Re^{1/2} Pr^{1/3}}{\left( 1 + \left( 0.4 / Pr \right)^{2/3} \right)^{1/4}} \left( 1 + \left( \dfrac{Re}{282000} \right)^{5/8} \right)^{4/5} \right), \;\; Re = \dfrac{\q{air-flow-speed} \cdot \q{can-diameter}}{\nu\left( \q{surface-temperature}, \q{cooling-air} \right)}")
-        .assumes(EVEN)
-        .holds("Re Pr above 0.2, the can square to the air and free of others.")
-        .source("S. W. Churchill, M. Bernstein, J. Heat Transfer 99, 1977 (from memory)"),
         Rule::new(
             RADIATION_COEFFICIENT,
             (EMISSIVITY, SURFACE_TEMPERATURE, COOLING_AIR),
@@ -96,6 +62,23 @@ fn together() -> Vec<Rule> {
         .source(COOLED)
         .cautions(WARM),
         Rule::new(
+            CONVECTED_HEAT,
+            (
+                Maybe(STILL_AIR_COEFFICIENT),
+                Maybe(MOVING_AIR_COEFFICIENT),
+                SURFACE_AREA,
+                SURFACE_TEMPERATURE,
+                COOLING_AIR,
+            ),
+            carried,
+        )
+        .title("What the air carries, without radiation")
+        .formula(r"\q{convected-heat} = \max\left( \q{still-air-coefficient},\ \q{moving-air-coefficient} \right) \q{surface-area} \left( \q{surface-temperature} - \q{cooling-air} \right)")
+        .assumes(&["Still and moving air do not add: the stronger one decides."])
+        .holds("The area the air reaches. Give the coefficient of a round can as that of still or moving air to reckon with a can.")
+        .source(COOLED)
+        .cautions(WARM),
+        Rule::new(
             RADIATED_HEAT,
             (EMISSIVITY, SURFACE_AREA, SURFACE_TEMPERATURE, COOLING_AIR),
             radiation::radiated,
@@ -125,7 +108,7 @@ fn fins() -> Vec<Rule> {
         .title("Heat shed against heat led")
         .formula(r"\q{fin-number} = \q{fin-length} \sqrt{\dfrac{2 \, \q{surface-coefficient}}{\q{fin-conductivity} \cdot \q{fin-thickness}}}")
         .assumes(FINS)
-        .holds("Fins much wider than they are thick.")
+        .holds("Fins much wider than they are thick; a round pin counts as a fin half as thick as the pin.")
         .source("S. P. Sukhatme, A Textbook on Heat Transfer, chapter 2"),
         Rule::new(FIN_EFFICIENCY, (FIN_NUMBER,), fin::efficiency)
             .title("The fin's tip works less than its root")
@@ -133,6 +116,30 @@ fn fins() -> Vec<Rule> {
             .assumes(FINS)
             .holds("Straight fins of even thickness.")
             .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3 (from memory)"),
+        Rule::new(
+            FIN_EFFECTIVENESS,
+            (FIN_EFFICIENCY, FIN_LENGTH, FIN_THICKNESS),
+            fin::effectiveness,
+        )
+        .title("Both faces of the fin against its root")
+        .formula(r"\q{fin-effectiveness} = \q{fin-efficiency} \cdot \dfrac{2 \, \q{fin-length}}{\q{fin-thickness}}")
+        .assumes(FINS)
+        .holds("Straight fins of even thickness.")
+        .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3 (from memory)"),
+        Rule::new(
+            FINS_NEEDED,
+            (SINK_NEEDED, SURFACE_COEFFICIENT, FIN_EFFICIENCY, FIN_LENGTH, FIN_WIDTH),
+            fin::count,
+        )
+        .title("What the heat sink must pass over what a fin passes")
+        .formula(r"\q{fins-needed} = \dfrac{1}{\q{sink-needed} \cdot \q{surface-coefficient} \cdot \q{fin-efficiency} \cdot 2 \, \q{fin-length} \cdot \q{fin-width}}")
+        .assumes(&[
+            "Flat fins far enough apart that warm air gets away: 6 mm or more in still air.",
+            "The surface temperature given is that of the fins' root; the root itself sheds nothing.",
+            "Fins face each other, so radiation counts too much in still air: take an emissivity of 0.1 or so.",
+        ])
+        .holds("Heat sinks for one controller, fins upright.")
+        .source("F. P. Incropera, D. P. DeWitt, Fundamentals of Heat and Mass Transfer, chapter 3 (from memory)"),
         Rule::new(FIN_TIP_SHARE, (FIN_NUMBER,), fin::tip_share)
             .title("What of the root's warmth reaches the tip")
             .formula(r"\q{fin-tip-share} = \dfrac{1}{\cosh \left( \q{fin-number} \right)}")
@@ -142,12 +149,32 @@ fn fins() -> Vec<Rule> {
     ]
 }
 
+/// The stronger of still and moving air, as far as they are known.
+fn stronger(still: Option<HeatTransfer>, moving: Option<HeatTransfer>) -> Option<HeatTransfer> {
+    match (still, moving) {
+        (Some(still), Some(moving)) => Some(still.max(moving)),
+        (one, other) => one.or(other),
+    }
+}
+
 fn better(
     still: HeatTransfer,
     moving: Option<HeatTransfer>,
     radiated: HeatTransfer,
 ) -> HeatTransfer {
-    moving.filter(|moving| *moving > still).unwrap_or(still) + radiated
+    moving.map_or(still, |moving| still.max(moving)) + radiated
+}
+
+fn carried(
+    still: Option<HeatTransfer>,
+    moving: Option<HeatTransfer>,
+    area: Area,
+    surface: Temperature,
+    air: Temperature,
+) -> Result<Power, Fault> {
+    let either = vec![STILL_AIR_COEFFICIENT.any(), MOVING_AIR_COEFFICIENT.any()];
+    let h = stronger(still, moving).ok_or(Fault::NeedsOneOf(either))?;
+    Ok(shed(h, area, surface, air))
 }
 
 fn shed(h: HeatTransfer, area: Area, surface: Temperature, air: Temperature) -> Power {

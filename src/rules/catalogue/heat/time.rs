@@ -1,15 +1,15 @@
 //! A motor over time: warm-up, soak, stall, work and rest.
 
-use super::super::common::MOMENT;
+use super::super::common::{MOMENT, always};
 use crate::physics::Impossible;
 use crate::physics::drive::motor;
 use crate::physics::heat::{lump, winding};
 use crate::quantity::catalogue::drive::*;
 use crate::quantity::catalogue::heat::*;
 use crate::quantity::{
-    HeatCapacity, Measure, Power, TemperatureCoefficient, TemperatureStep, ThermalResistance, Time,
+    HeatCapacity, Power, TemperatureCoefficient, TemperatureStep, ThermalResistance, Time,
 };
-use crate::rules::Rule;
+use crate::rules::{Caution, Rule};
 
 const TWO: &[&str] = &[
     "Winding and housing are two bodies, each equally warm all over; they start as cold as the air.",
@@ -19,12 +19,22 @@ const ONE: &[&str] = &[
     "Winding and housing warm as one body with one time constant.",
     "No loss while it rests, and the same cooling throughout.",
 ];
+const CYCLE: &[&str] = &[
+    "The same work and rest, again and again, until each round is like the last.",
+    "Winding and housing are two bodies, each equally warm all over; the winding resists more as it warms.",
+    "No loss while it rests, and the same cooling throughout; a motor that fans itself cools worse at rest.",
+];
 const TWO_HOLDS: &str = "Seconds to hours, with the cooling it was measured with.";
 const ONE_HOLDS: &str =
     "Stretches of minutes and more: in seconds the winding is far ahead of this.";
+const ONE_BODY: &[Caution] = &[Caution {
+    when: always,
+    says: "One body is told here: the winding itself runs ahead of it, most of all in the first minutes. Go by the winding rise after the working time.",
+}];
 const BODIES: &str = "The two-body motor of maxon motor's catalogue data, solved in closed form";
 const LUMP: &str = "Lumped bodies, S. K. Som, Introduction to Heat Transfer";
-const DUTY: &str = "IEC 60034-1, duty types (from memory), by the lumped model";
+const DUTY: &str =
+    "IEC 60034-1, duty types (from memory), by the two-body motor of maxon motor's catalogue data";
 
 pub(super) fn rules() -> Vec<Rule> {
     let mut rules = two_bodies();
@@ -128,6 +138,7 @@ fn one_body() -> Vec<Rule> {
             .holds(ONE_HOLDS)
             .source(LUMP),
         Rule::new(MOTOR_RISE_AFTER, (WINDING_RISE, WORK_TIME, MOTOR_TIME_CONSTANT), lump::rise_after)
+            .cautions(ONE_BODY)
             .title("63 % of the way in one time constant")
             .formula(r"\q{motor-rise-after} = \q{winding-rise} \left( 1 - e^{-\q{work-time} / \q{motor-time-constant}} \right)")
             .assumes(ONE)
@@ -160,23 +171,43 @@ fn work_and_rest() -> Vec<Rule> {
         .source("The definition of a mean"),
         Rule::new(
             DUTY_PEAK_RISE,
-            (WINDING_RISE, WORK_TIME, REST_TIME, MOTOR_TIME_CONSTANT),
-            lump::duty_peak,
+            (
+                MOTOR_LOSS,
+                WINDING_LOSS,
+                COPPER_COEFFICIENT,
+                WINDING_TO_HOUSING,
+                HOUSING_TO_AIR,
+                WINDING_HEAT_CAPACITY,
+                HOUSING_HEAT_CAPACITY,
+                WORK_TIME,
+                REST_TIME,
+            ),
+            duty_peak,
         )
         .title("The hottest moment of work and rest without end")
-        .formula(r"\q{duty-peak-rise} = \q{winding-rise} \cdot \dfrac{1 - e^{-\q{work-time} / \q{motor-time-constant}}}{1 - e^{-\left( \q{work-time} + \q{rest-time} \right) / \q{motor-time-constant}}}")
-        .assumes(ONE)
-        .holds(ONE_HOLDS)
+        .formula(r"\q{duty-peak-rise} = \theta_w\left( \q{work-time} \right), \;\; \theta\left( \q{work-time} + \q{rest-time} \right) = \theta\left( 0 \right), \;\; \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \;\; \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
+        .assumes(CYCLE)
+        .holds(TWO_HOLDS)
         .source(DUTY),
         Rule::new(
             REST_NEEDED,
-            (WINDING_RISE, ALLOWED_RISE, WORK_TIME, MOTOR_TIME_CONSTANT),
-            lump::rest_needed,
+            (
+                MOTOR_LOSS,
+                WINDING_LOSS,
+                COPPER_COEFFICIENT,
+                WINDING_TO_HOUSING,
+                HOUSING_TO_AIR,
+                WINDING_HEAT_CAPACITY,
+                HOUSING_HEAT_CAPACITY,
+                ALLOWED_RISE,
+                WORK_TIME,
+            ),
+            rest_needed,
         )
         .title("The rest that keeps the peak at the limit")
-        .formula(r"\q{rest-needed} = - \q{motor-time-constant} \, \ln\left( 1 - \dfrac{\q{winding-rise}}{\q{allowed-rise}} \left( 1 - e^{-\q{work-time} / \q{motor-time-constant}} \right) \right) - \q{work-time}")
-        .assumes(ONE)
-        .holds(ONE_HOLDS)
+        .formula(r"\q{rest-needed} = t_2: \ \theta_w\left( \q{work-time} \right) = \q{allowed-rise}, \;\; \theta\left( \q{work-time} + t_2 \right) = \theta\left( 0 \right), \;\; \q{winding-heat-capacity} \, \theta_w' = \q{motor-loss} + \q{copper-coefficient} \cdot \q{winding-loss} \, \theta_w - \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}}, \;\; \q{housing-heat-capacity} \, \theta_h' = \dfrac{\theta_w - \theta_h}{\q{winding-to-housing}} - \dfrac{\theta_h}{\q{housing-to-air}}")
+        .assumes(CYCLE)
+        .holds(TWO_HOLDS)
         .source(DUTY),
     ]
 }
@@ -190,28 +221,22 @@ fn stall() -> Vec<Rule> {
             .holds("A motor held still at full throttle.")
             .source("OpenStax, College Physics 2e, section 20.4")
             .cautions(MOMENT),
-        Rule::new(STALL_TIME, (WINDING_HEAT_CAPACITY, ALLOWED_RISE, STALL_LOSS), stall_time)
-            .title("The winding alone takes the heat of a stall")
-            .formula(r"\q{stall-time} = \dfrac{\q{winding-heat-capacity} \cdot \q{allowed-rise}}{\q{stall-loss}}")
-            .assumes(&[
-                "Nothing leaves the winding: in seconds nearly nothing does.",
-                "It starts as cold as the air; a warm motor has less time.",
-            ])
-            .holds("Stalls of a few seconds.")
-            .source("Energy balance, OpenStax, University Physics Volume 2, section 1.4")
-            .cautions(MOMENT),
+        Rule::new(
+            STALL_TIME,
+            (WINDING_HEAT_CAPACITY, ALLOWED_RISE, STALL_LOSS, COPPER_COEFFICIENT),
+            winding::uncooled_time,
+        )
+        .title("The winding alone takes the heat of a stall, and warm copper makes more")
+        .formula(r"\q{stall-time} = \dfrac{\q{winding-heat-capacity}}{\q{copper-coefficient} \cdot \q{stall-loss}} \, \ln\left( 1 + \q{copper-coefficient} \cdot \q{allowed-rise} \right)")
+        .assumes(&[
+            "Nothing leaves the winding: in seconds nearly nothing does.",
+            "The current is held while the copper warms, as a controller that limits current does; without one it falls a little and there is more time.",
+            "It starts as cold as the air; a warm motor has less time.",
+        ])
+        .holds("Stalls of a few seconds.")
+        .source("Energy balance with the resistance law of copper, NBS Handbook 100 (from memory)")
+        .cautions(MOMENT),
     ]
-}
-
-fn stall_time(
-    capacity: HeatCapacity,
-    allowed: TemperatureStep,
-    loss: Power,
-) -> Result<Time, Impossible> {
-    if allowed.si() < 0.0 {
-        return Err(Impossible::TooHotAlready);
-    }
-    Ok(lump::uncooled_time(capacity, allowed, loss))
 }
 
 #[expect(clippy::too_many_arguments, reason = "a rule's inputs, in their order")]
@@ -288,4 +313,38 @@ fn time_to_limit(
 ) -> Result<Time, Impossible> {
     let path = winding::Path { to_housing, to_air, winding, housing };
     winding::time_to_rise(&path, &winding::Heating { loss, copper, coefficient }, allowed)
+}
+
+#[expect(clippy::too_many_arguments, reason = "a rule's inputs, in their order")]
+fn duty_peak(
+    loss: Power,
+    copper: Power,
+    coefficient: TemperatureCoefficient,
+    to_housing: ThermalResistance,
+    to_air: ThermalResistance,
+    winding: HeatCapacity,
+    housing: HeatCapacity,
+    work: Time,
+    rest: Time,
+) -> Result<TemperatureStep, Impossible> {
+    let path = winding::Path { to_housing, to_air, winding, housing };
+    let heating = winding::Heating { loss, copper, coefficient };
+    winding::duty_peak(&path, &heating, work, rest).map(|rises| rises.winding)
+}
+
+#[expect(clippy::too_many_arguments, reason = "a rule's inputs, in their order")]
+fn rest_needed(
+    loss: Power,
+    copper: Power,
+    coefficient: TemperatureCoefficient,
+    to_housing: ThermalResistance,
+    to_air: ThermalResistance,
+    winding: HeatCapacity,
+    housing: HeatCapacity,
+    allowed: TemperatureStep,
+    work: Time,
+) -> Result<Time, Impossible> {
+    let path = winding::Path { to_housing, to_air, winding, housing };
+    let heating = winding::Heating { loss, copper, coefficient };
+    winding::rest_needed(&path, &heating, allowed, work)
 }

@@ -50,9 +50,13 @@ pub(super) fn rules() -> Vec<Rule> {
             .formula(r"\q{other-speed-after} = \q{other-speed} + \dfrac{\q{exchanged-impulse}}{\q{other-mass}}")
             .source(UP_9)
             .cautions(&[PARTING, BOUNCE_ASSUMED]),
-        straight(Rule::new(COLLISION_ENERGY_LOST, (CLOSING_SPEED, EXCHANGED_IMPULSE, RESTITUTION), impact::energy_lost))
+        straight(Rule::new(
+            COLLISION_ENERGY_LOST,
+            (EXCHANGED_IMPULSE, CLOSING_SPEED, SPEED_AFTER, OTHER_SPEED_AFTER),
+            impact::energy_lost,
+        ))
             .title("What bending, heat and noise take")
-            .formula(r"\q{collision-energy-lost} = \frac{1}{2} \, \q{closing-speed} \cdot \q{exchanged-impulse} \, (1 - \q{restitution})")
+            .formula(r"\q{collision-energy-lost} = \frac{1}{2} \, \q{exchanged-impulse} \left( \q{closing-speed} - (\q{other-speed-after} - \q{speed-after}) \right)")
             .source(CP_8)
             .cautions(&[PARTING, BOUNCE_ASSUMED]),
     ]

@@ -2,15 +2,21 @@
 
 use uom::ConstZero;
 
+use crate::physics::drive::supplied;
 use crate::physics::motion;
 use crate::quantity::catalogue::balance::FRONT_LIFT_ACCELERATION;
-use crate::quantity::catalogue::drive::GEAR_RATIO;
+use crate::quantity::catalogue::drive::{
+    DISTANCE_PER_TURN, ENGINE_POWER, ENGINE_TORQUE, GEAR_EFFICIENCY, GEAR_RATIO, MOTOR_COUNT,
+    PEAK_MOTOR_TORQUE, SUPPLIED_MOTOR_POWER,
+};
 use crate::quantity::catalogue::machine::MASS;
 use crate::quantity::catalogue::motion::*;
-use crate::quantity::{Inertia, Length, Mass, Ratio};
+use crate::quantity::{Inertia, Length, Mass, Power, Ratio, Torque};
 use crate::rules::{Caution, Fault, Maybe, Origin, Rule, Values};
 
 const WONG_3: &str = "J. Y. Wong, Theory of Ground Vehicles, chapter 3 (from memory)";
+
+const TRAIN: &str = "Power balance over the gears; any textbook of machine elements";
 
 const SPIN_LEFT_OUT: Caution = Caution {
     when: |values| {
@@ -21,6 +27,36 @@ const SPIN_LEFT_OUT: Caution = Caution {
 
 pub(super) fn rules() -> Vec<Rule> {
     vec![
+        Rule::new(DRIVE_RADIUS, (Maybe(DISTANCE_PER_TURN),), radius)
+            .title("One turn rolls off the circumference")
+            .formula(r"\q{drive-radius} = \dfrac{\q{distance-per-turn}}{2 \pi}")
+            .assumes(&["Nothing slips on the ground."])
+            .holds("The radius that rolls off: squash and belt thickness counted.")
+            .source("Geometry"),
+        Rule::new(
+            DRIVE_TORQUE,
+            (Maybe(PEAK_MOTOR_TORQUE), MOTOR_COUNT, Maybe(ENGINE_TORQUE), GEAR_RATIO, GEAR_EFFICIENCY),
+            torque,
+        )
+        .title("The motors' peak torque, or the engine's, through the gears")
+        .formula(r"\q{drive-torque} = \left( \q{motor-count} \cdot \q{peak-motor-torque} \; \text{or} \; \q{engine-torque} \right) \q{gear-ratio} \cdot \q{gear-efficiency}")
+        .assumes(&["All motors at their peak at once; where motors and an engine are both known, the motors count."])
+        .holds("For seconds from motors; from an engine, at its engine speed and full throttle.")
+        .source(TRAIN),
+        Rule::new(
+            DRIVE_POWER,
+            (Maybe(SUPPLIED_MOTOR_POWER), MOTOR_COUNT, Maybe(ENGINE_POWER), GEAR_EFFICIENCY),
+            power,
+        )
+        .title("What motors or engine give, less what the gears lose")
+        .formula(r"\q{drive-power} = \left( \q{motor-count} \cdot \q{supplied-motor-power} \; \text{or} \; \q{engine-power} \right) \q{gear-efficiency}")
+        .assumes(&["The gearing lets the motor turn at the speed where it gives most; where motors and an engine are both known, the motors count."])
+        .holds("The most, and from motors for seconds: for long runs say the power they stand.")
+        .source(TRAIN)
+        .cautions(&[Caution {
+            when: |values| values.si(SUPPLIED_MOTOR_POWER).is_some(),
+            says: "Motors give this for seconds only; how long they stand a load is a question of heat.",
+        }]),
         Rule::new(POWER_TO_MASS, (DRIVE_POWER, MASS), motion::power_to_mass)
             .title("Power over mass")
             .formula(r"\q{power-to-mass} = \dfrac{\q{drive-power}}{\q{mass}}")
@@ -71,6 +107,42 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("Rigid machines; springs lift the front a little earlier.")
             .source("Balance of moments about the rear contact, J. L. Meriam and L. G. Kraige, Dynamics, section 6/2 (from memory)"),
     ]
+}
+
+fn radius(distance: Option<Length>) -> Result<Length, Fault> {
+    distance
+        .map(supplied::rolling_radius)
+        .ok_or_else(|| Fault::NeedsOneOf(vec![DRIVE_RADIUS.any(), DISTANCE_PER_TURN.any()]))
+}
+
+fn torque(
+    motor: Option<Torque>,
+    motors: Ratio,
+    engine: Option<Torque>,
+    ratio: Ratio,
+    efficiency: Ratio,
+) -> Result<Torque, Fault> {
+    let one = Ratio::new::<uom::si::ratio::ratio>(1.0);
+    motor
+        .map(|torque| (torque, motors))
+        .or(engine.map(|torque| (torque, one)))
+        .map(|(torque, shafts)| supplied::axle_torque(torque, shafts, ratio, efficiency))
+        .ok_or_else(|| {
+            let any = [DRIVE_TORQUE.any(), PEAK_MOTOR_TORQUE.any(), ENGINE_TORQUE.any()];
+            Fault::NeedsOneOf(any.to_vec())
+        })
+}
+
+fn power(
+    motor: Option<Power>,
+    motors: Ratio,
+    engine: Option<Power>,
+    efficiency: Ratio,
+) -> Result<Power, Fault> {
+    motor.map(|power| power * motors).or(engine).map(|power| power * efficiency).ok_or_else(|| {
+        let any = [DRIVE_POWER.any(), SUPPLIED_MOTOR_POWER.any(), ENGINE_POWER.any()];
+        Fault::NeedsOneOf(any.to_vec())
+    })
 }
 
 /// While nothing spins, neither ratio nor radius is asked for.

@@ -1,11 +1,13 @@
 //! The smallest limit, and which one it is.
 
 use crate::physics::Impossible;
+use crate::physics::drive::supplied;
 use crate::physics::motion::{self, Drive, Limit};
+use crate::quantity::catalogue::drive::{ENGINE_GROUND_SPEED, LINE_PUSH, UNLOADED_SPEED};
 use crate::quantity::catalogue::machine::{MASS, WEIGHT};
 use crate::quantity::catalogue::motion::*;
 use crate::quantity::catalogue::traction::{GRIP_PUSH, ROLLING_RESISTANCE};
-use crate::quantity::{Acceleration, Area, Density, Force, Mass, Power, Speed};
+use crate::quantity::{Acceleration, Area, Density, Force, Id, Mass, Power, Speed};
 use crate::rules::{Caution, Fault, Maybe, Rule, Values};
 
 use super::drive::any_unknown;
@@ -52,7 +54,7 @@ const UNKNOWN: [Caution; 3] = [
 /// Riding and running a machine at speed can hurt.
 const FAST: Caution = Caution {
     when: |values| {
-        let ends = [POWER_TOP_SPEED, DRAG_TOP_SPEED].map(|id| values.si(id));
+        let ends = ENDS.map(|id| values.si(id));
         ends.iter().flatten().copied().reduce(f64::min) > Some(7.0)
     },
     says: "At such a speed a ridden machine needs brakes, a helmet and a clear way, and local rules say where it may go.",
@@ -146,24 +148,54 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["The thrust stays the same at every speed.", "The air is still."])
             .holds("Where power and gearing do not end it earlier.")
             .source("OpenStax, University Physics Volume 1, section 6.4"),
-        Rule::new(TOP_SPEED, (Maybe(POWER_TOP_SPEED), Maybe(DRAG_TOP_SPEED)), top_speed)
-            .title("Power or drag, whichever ends it first")
-            .formula(r"\q{top-speed} = \min \left( \q{power-top-speed}, \; \q{drag-top-speed} \right)")
-            .assumes(&["The gearing fits: a motor at its no-load speed ends it earlier."])
-            .holds("Straight on without slip.")
-            .source(GILLESPIE_4)
-            .cautions(&[
-                NO_DRAG,
-                Caution {
-                    when: |values| ends_by_power(values) == Some(true),
-                    says: "The power ends it.",
-                },
-                Caution {
-                    when: |values| ends_by_power(values) == Some(false),
-                    says: "The thrust ends it: torque, grip or balance, not the power.",
-                },
-                FAST,
-            ]),
+        Rule::new(
+            GEARED_TOP_SPEED,
+            (
+                Maybe(UNLOADED_SPEED),
+                Maybe(LINE_PUSH),
+                Maybe(ENGINE_GROUND_SPEED),
+                STEADY_RESISTANCE,
+                AIR_DENSITY,
+                Maybe(DRAG_AREA),
+            ),
+            geared_top_speed,
+        )
+        .title("Where the motors' line meets what holds back")
+        .formula(r"\q{geared-top-speed} = \dfrac{2 \left( \q{line-push} - \q{steady-resistance} \right)}{b + \sqrt{b^2 + 2 \, \q{air-density} \cdot \q{drag-area} \left( \q{line-push} - \q{steady-resistance} \right)}}, \; b = \dfrac{\q{line-push}}{\q{unloaded-speed}}; \; \text{or} \; \q{engine-ground-speed}")
+        .assumes(&[
+            "Full throttle, pack warm; speed falls straight with torque.",
+            "An engine is held at the speed its figures are for, as a governor does; where motors and an engine are both known, the motors count.",
+        ])
+        .holds("Straight on without slip; downhill it is the speed at which the motors hold the machine back.")
+        .source("Speed-torque line, maxon motor, catalogue data of the EC 40 motors, 2013; force balance, T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 4 (from memory)")
+        .cautions(&[NO_DRAG]),
+        Rule::new(
+            TOP_SPEED,
+            (Maybe(POWER_TOP_SPEED), Maybe(DRAG_TOP_SPEED), Maybe(GEARED_TOP_SPEED)),
+            top_speed,
+        )
+        .title("Power, drag or gearing, whichever ends it first")
+        .formula(r"\q{top-speed} = \min \left( \q{power-top-speed}, \; \q{drag-top-speed}, \; \q{geared-top-speed} \right)")
+        .assumes(&["A limit that is not known does not count."])
+        .holds("Straight on without slip.")
+        .source(GILLESPIE_4)
+        .cautions(&[
+            NO_DRAG,
+            Caution { when: |values| ends_by(values, POWER_TOP_SPEED), says: "The power ends it." },
+            Caution {
+                when: |values| ends_by(values, DRAG_TOP_SPEED),
+                says: "The thrust ends it: torque, grip or balance, not the power.",
+            },
+            Caution {
+                when: |values| ends_by(values, GEARED_TOP_SPEED),
+                says: "The gearing ends it: at that push the motor or engine turns no faster. A smaller gear ratio makes it quicker, until the power ends it.",
+            },
+            Caution {
+                when: |values| any_unknown(values, &[GEARED_TOP_SPEED.any()]),
+                says: "The gearing is not known, so it is not counted as a limit: a motor at its no-load speed ends it earlier.",
+            },
+            FAST,
+        ]),
     ]
 }
 
@@ -234,9 +266,17 @@ fn at_speed(values: &Values) -> Option<Limit> {
     drive.acceleration(values.get(DRIVING_SPEED)?, drag).map(|(_, limit)| limit)
 }
 
-/// Whether the power, not the thrust, ends the speed; none while one of them is not known.
-fn ends_by_power(values: &Values) -> Option<bool> {
-    Some(values.si(POWER_TOP_SPEED)? <= values.si(DRAG_TOP_SPEED)?)
+const ENDS: [Id<Speed>; 3] = [POWER_TOP_SPEED, DRAG_TOP_SPEED, GEARED_TOP_SPEED];
+
+/// Whether this is what ends the speed, another that would end it later being known too.
+fn ends_by(values: &Values, end: Id<Speed>) -> bool {
+    let known: Vec<(Id<Speed>, f64)> =
+        ENDS.into_iter().filter_map(|id| Some((id, values.si(id)?))).collect();
+    known.len() > 1
+        && known
+            .iter()
+            .min_by(|a, b| a.1.total_cmp(&b.1))
+            .is_some_and(|first| first.0.any() == end.any())
 }
 
 fn front_lifts_first(values: &Values) -> bool {
@@ -264,10 +304,35 @@ fn power_top_speed(
     motion::power_top_speed(power, resistance, density, drag_area.unwrap_or_default())
 }
 
-fn top_speed(by_power: Option<Speed>, by_drag: Option<Speed>) -> Result<Speed, Fault> {
-    [by_power, by_drag]
+fn top_speed(
+    by_power: Option<Speed>,
+    by_drag: Option<Speed>,
+    by_gearing: Option<Speed>,
+) -> Result<Speed, Fault> {
+    [by_power, by_drag, by_gearing]
         .into_iter()
         .flatten()
         .reduce(|a, b| if b < a { b } else { a })
-        .ok_or_else(|| Fault::NeedsOneOf(vec![POWER_TOP_SPEED.any(), DRAG_TOP_SPEED.any()]))
+        .ok_or_else(|| Fault::NeedsOneOf(ENDS.map(|id| id.any()).to_vec()))
+}
+
+fn geared_top_speed(
+    unloaded: Option<Speed>,
+    push: Option<Force>,
+    engine: Option<Speed>,
+    resistance: Force,
+    density: Density,
+    drag_area: Option<Area>,
+) -> Result<Speed, Fault> {
+    match (unloaded, push, engine) {
+        (Some(unloaded), Some(push), _) => {
+            let drag_area = drag_area.unwrap_or_default();
+            Ok(supplied::geared_top_speed(unloaded, push, resistance, density, drag_area)?)
+        }
+        (.., Some(speed)) => Ok(speed),
+        (_, push, None) => {
+            let motors = if push.is_some() { UNLOADED_SPEED.any() } else { LINE_PUSH.any() };
+            Err(Fault::NeedsOneOf(vec![motors, ENGINE_GROUND_SPEED.any()]))
+        }
+    }
 }

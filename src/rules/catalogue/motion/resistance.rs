@@ -4,7 +4,7 @@ use uom::ConstZero;
 
 use crate::physics::motion;
 use crate::quantity::Force;
-use crate::quantity::catalogue::machine::{SLOPE, SLOPE_FORCE};
+use crate::quantity::catalogue::machine::{MASS, SLOPE, SLOPE_FORCE};
 use crate::quantity::catalogue::motion::*;
 use crate::quantity::catalogue::traction::ROLLING_RESISTANCE;
 use crate::rules::{Caution, Maybe, Rule};
@@ -61,6 +61,12 @@ pub(super) fn rules() -> Vec<Rule> {
             .formula(r"\q{drag-crossover} = \sqrt{\dfrac{2 \, \q{rolling-resistance}}{\q{air-density} \cdot \q{drag-area}}}")
             .assumes(BLUNT)
             .holds("The slope is left out.")
+            .source("D. J. C. MacKay, Sustainable Energy - without the hot air, technical chapter A"),
+        Rule::new(STOP_SPACING_BALANCE, (MASS, AIR_DENSITY, DRAG_AREA), motion::stop_spacing_balance)
+            .title("Where the air swept weighs as much as the machine")
+            .formula(r"\q{stop-spacing-balance} = \dfrac{\q{mass}}{\q{air-density} \cdot \q{drag-area}}")
+            .assumes(&["Every stop throws the speed away; rolling and slope are left out."])
+            .holds("Any speed: both go with its square.")
             .source("D. J. C. MacKay, Sustainable Energy - without the hot air, technical chapter A"),
         Rule::new(DRIVING_POWER, (DRIVING_RESISTANCE, DRIVING_SPEED), motion::power_at_speed)
             .title("Power is force times speed")

@@ -51,6 +51,16 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["It swings through a few degrees on a hard edge; what it hangs by weighs nothing."])
             .holds("About the axis of the swing: hang it on its side for the yaw inertia. 1 % in the period is several per cent in the answer.")
             .source("J. K. Moore, BicycleParameters; physical pendulum, OpenStax, University Physics Volume 1, section 15.4"),
+        Rule::new(TWIST_INERTIA, (KNOWN_INERTIA, KNOWN_PERIOD, TWIST_PERIOD), turning::torsion_inertia)
+            .title("A slow twist means mass far out")
+            .formula(r"\q{twist-inertia} = \q{known-inertia} \left( \dfrac{\q{twist-period}}{\q{known-period}} \right)^2")
+            .assumes(&["The wire twists alike under both, and the machine hangs under its balance point."])
+            .holds("About the wire: hung level, for the yaw inertia. 1 % in a period is 2 % in the answer.")
+            .source("J. K. Moore, BicycleParameters; OpenStax, University Physics Volume 1, section 15.4")
+            .cautions(&[Caution {
+                when: super::super::common::always,
+                says: "Hang the machine low, from a wire and hooks that carry several times its weight, and keep feet from under it.",
+            }]),
         Rule::new(TURNING_MOMENT, (LARGEST_THRUST, GAUGE), turning::swing_moment)
             .title("One side forward, the other back")
             .formula(r"\q{turning-moment} = \dfrac{\q{largest-thrust} \cdot \q{gauge}}{2}")

@@ -3,6 +3,7 @@
 use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::structure::*;
 
+use crate::published::unit::{INCH, LBF};
 use crate::published::{Case, Expect::Found, by_rules, check, read, recalled};
 
 const ISO: &str = "ISO 898-1, least loads of coarse threads, read in two makers' tables";
@@ -37,6 +38,20 @@ const AREAS: &[Case] = &[
         "Printed.",
     ),
 ];
+
+const SCATTER: &[Case] = &[read(
+    "bolt-clamp-scatter-lubricated",
+    0.001,
+    &[
+        (BOLT_TORQUE.any(), 60.0 * INCH * LBF),
+        (NUT_FACTOR.any(), 0.20),
+        (BOLT_DIAMETER.any(), 0.25 * INCH),
+        (CLAMP_SCATTER.any(), 0.25),
+    ],
+    &[Found(LEAST_CLAMP.any(), 900.0 * LBF), Found(HIGHEST_CLAMP.any(), 1500.0 * LBF)],
+    "Journal of Failure Analysis and Prevention (2019), doi 10.1007/s11668-019-00693-z, preload by torque control",
+    "Torque, bolt, formula and the 25 % of a lubricated fastener read; the nut factor is the usual 0.2 and the clamps are worked out.",
+)];
 
 const LOADS: &[Case] = &[
     read(
@@ -220,4 +235,9 @@ fn our_tables_give_the_printed_loads() {
             );
         }
     }
+}
+
+#[test]
+fn scatter_of_the_clamp() {
+    check(SCATTER);
 }

@@ -1,16 +1,11 @@
 //! Second moments and section moduli against tables and worked examples.
 
-use heftwise::physics::structure::{Piece, rectangle_second_moment, shift, together};
+use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::structure::*;
-use heftwise::quantity::{AnyId, Measure};
 
 use super::{IN4, KSI};
 use crate::published::unit::*;
-use crate::published::{
-    Case,
-    Expect::{By, Found},
-    by_rules, check, of, read, recalled,
-};
+use crate::published::{Case, Expect::Found, check, read, recalled};
 
 const STATICS: &str = "Baker and Haynes, Engineering Statics: Open and Interactive, chapter 10";
 const MOTT: &str =
@@ -18,7 +13,6 @@ const MOTT: &str =
 const EN_10219: &str = "BS EN 10219, cold-formed square hollow sections, table";
 const IN2: f64 = INCH * INCH;
 const IN3: f64 = INCH * INCH * INCH;
-const CM: f64 = 1e-2;
 const CM2: f64 = CM * CM;
 const CM3: f64 = CM * CM * CM;
 const CM4: f64 = CM * CM * CM * CM;
@@ -33,69 +27,56 @@ const AS_AN_I: &[(AnyId, f64)] = &[
     (WEB_DEPTH.any(), 5.5 * INCH),
 ];
 
-/// The I of boards: section modulus at 4.25 in from the middle, and the area of three boards.
-fn of_the_i(id: AnyId) -> f64 {
-    by_rules(AS_AN_I, id).unwrap()
-}
-
-fn second(given: &[(AnyId, f64)]) -> f64 {
-    by_rules(given, SECOND_MOMENT.any()).unwrap()
-}
-
-/// Two angles on a plate, heights from the plate's top face.
-fn angles_and_plate() -> (f64, f64) {
-    let angle =
-        Piece { area: of(4.75 * IN2), height: of(1.98 * INCH), second_moment: of(17.3 * IN4) };
-    let plate = Piece {
-        area: of(8.0 * IN2),
-        height: of(-0.5 * INCH),
-        second_moment: rectangle_second_moment(of(8.0 * INCH), of(INCH)),
-    };
-    let (middle, second) = together(&[angle, angle, plate]);
-    (middle.si(), second.si())
-}
-
 const BUILT_UP: &[Case] = &[
     read(
-        "section-sandwich-vs-i-beam",
+        "section-boards-side-by-side",
         0.004,
-        &[],
+        SIDE_BY_SIDE,
+        &[Found(SECOND_MOMENT.any(), 62.4 * IN4)],
+        STATICS,
+        "Example Beam Design, printed.",
+    ),
+    read(
+        "section-boards-as-an-i",
+        0.004,
+        AS_AN_I,
         &[
-            By("side by side", || second(SIDE_BY_SIDE), 62.4 * IN4),
-            By("as an I", || second(AS_AN_I), 226.0 * IN4),
-            By("area", || of_the_i(FLANGED_AREA.any()), 3.0 * 1.5 * 5.5 * IN2),
-            By(
-                "section modulus",
-                || of_the_i(FLANGED_SECTION_MODULUS.any()),
-                226.0 * IN4 / (4.25 * INCH),
-            ),
-            By("ratio", || second(AS_AN_I) / second(SIDE_BY_SIDE), 3.61),
+            Found(SECOND_MOMENT.any(), 226.0 * IN4),
+            // The ratio of both is printed as well.
+            Found(FLANGED_SECOND_MOMENT.any(), 3.61 * 62.4 * IN4),
+            Found(FLANGED_AREA.any(), 3.0 * 1.5 * 5.5 * IN2),
+            Found(FLANGED_SECTION_MODULUS.any(), 226.0 * IN4 / (4.25 * INCH)),
         ],
         STATICS,
-        "Example Beam Design, printed; the ratio is 3.62 unrounded.",
+        "Example Beam Design, printed; the ratio is 3.62 unrounded. Area and section modulus worked out.",
     ),
+    // Two angles, 1.98 in above the plate's top face at 4.75 in² and 17.3 in⁴ each.
     read(
         "section-angles-and-plate",
         0.002,
-        &[],
         &[
-            By("neutral axis", || angles_and_plate().0, 0.846 * INCH),
-            By("second moment", || angles_and_plate().1, 61.98 * IN4),
+            (SECTION_AREA.any(), 2.0 * 4.75 * IN2),
+            (SECOND_MOMENT.any(), 2.0 * 17.3 * IN4),
+            (PLATE_WIDTH.any(), 8.0 * INCH),
+            (PLATE_THICKNESS.any(), 1.0 * INCH),
+            (PLATE_DISTANCE.any(), (1.98 + 0.5) * INCH),
+        ],
+        &[
+            Found(PLATED_SHIFT.any(), (1.98 - 0.846) * INCH),
+            Found(PLATED_SECOND_MOMENT.any(), 61.98 * IN4),
         ],
         STATICS,
-        "Example Built-up beam, printed.",
+        "Example Built-up beam, printed: the neutral axis 0.846 in above the plate's top face.",
     ),
 ];
 
 const PIPE_1: &[(AnyId, f64)] =
     &[(TUBE_DIAMETER.any(), 1.315 * INCH), (TUBE_WALL.any(), 0.133 * INCH)];
-const RING: &[(AnyId, f64)] = &[(TUBE_DIAMETER.any(), 0.090), (TUBE_WALL.any(), 0.015)];
-
-/// About an axis 80 mm below the ring's lowest point, 125 mm below its middle.
-fn ring_offset() -> f64 {
-    let area = by_rules(RING, TUBE_AREA.any()).unwrap();
-    shift(of(second(RING)), of(area), of(0.045 + 0.080)).si()
-}
+const RING: &[(AnyId, f64)] = &[
+    (TUBE_DIAMETER.any(), 0.090),
+    (TUBE_WALL.any(), 0.015),
+    (PAIR_SPACING.any(), 2.0 * (0.045 + 0.080)),
+];
 
 const ROUND_TUBES: &[Case] = &[
     read(
@@ -107,12 +88,8 @@ const ROUND_TUBES: &[Case] = &[
             Found(SECTION_AREA.any(), 0.494 * IN2),
             Found(TUBE_SECOND_MOMENT.any(), 0.08734 * IN4),
             Found(SECTION_MODULUS.any(), 0.1328 * IN3),
-            // A round tube bends alike both ways, so its polar modulus is twice the other.
-            By(
-                "polar modulus",
-                || 2.0 * by_rules(PIPE_1, TUBE_SECTION_MODULUS.any()).unwrap(),
-                0.2656 * IN3,
-            ),
+            Found(TUBE_SECTION_MODULUS.any(), 0.1328 * IN3),
+            Found(TUBE_POLAR_MODULUS.any(), 0.2656 * IN3),
         ],
         MOTT,
         "Printed.",
@@ -135,10 +112,26 @@ const ROUND_TUBES: &[Case] = &[
         RING,
         &[
             Found(SECOND_MOMENT.any(), 2.58e6 * 1e-12),
-            By("about the offset axis", ring_offset, 57.8e6 * 1e-12),
+            Found(PAIR_SECOND_MOMENT.any(), 2.0 * 57.8e6 * 1e-12),
         ],
         STATICS,
-        "Example Circular Ring, printed.",
+        "Example Circular Ring, printed: the axis is 80 mm below the ring's lowest point, 125 mm below its middle. Two such rings, one on either side of it, have twice as much.",
+    ),
+    recalled(
+        "tube-twist-hollow-shaft",
+        0.003,
+        &[(TUBE_DIAMETER.any(), 0.060), (TUBE_WALL.any(), 0.010), (TWIST_MOMENT.any(), 4.08e3)],
+        &[Found(TWIST_STRESS.any(), 120e6)],
+        "Beer, Johnston et al., Mechanics of Materials, Example 3.01, hollow steel shaft, from memory",
+        "Printed torque in, given stress out.",
+    ),
+    read(
+        "tube-twist-114-by-6",
+        0.002,
+        &[(TUBE_DIAMETER.any(), 0.114), (TUBE_WALL.any(), 0.006), (TWIST_MOMENT.any(), 5.0e3)],
+        &[Found(TWIST_STRESS.any(), 47.86e6)],
+        "T. A. Philpot, Mechanics of Materials, lesson 15.1 on combined loads: shaft of 114 mm outside and 102 mm inside under 5 kN m",
+        "Printed.",
     ),
 ];
 

@@ -1,11 +1,24 @@
 //! Limit of thrust, thrust against slip, drawbar pull.
 
+use heftwise::quantity::AnyId;
 use heftwise::quantity::catalogue::{
     ground::*, machine::*, pressure::*, running_gear::*, traction::*,
 };
 
 use super::super::unit::{CM, DEG, INCH, LBF};
 use super::super::{Case, Expect::Found, check, read, recalled};
+
+/// Track A asked for the thrust that it gives at 20 % of slip.
+const TRACK_A_PULLING: &[(AnyId, f64)] = &[
+    (WEIGHT.any(), 135000.0),
+    (TRACK_WIDTH.any(), 1.0),
+    (CONTACT_LENGTH.any(), 3.6),
+    (TRACK_COUNT.any(), 2.0),
+    (COHESION.any(), 1000.0),
+    (FRICTION_ANGLE.any(), 19.7 * DEG),
+    (SHEAR_DEFORMATION.any(), 5.0 * CM),
+    (PUSH_NEEDED.any(), 51680.0),
+];
 
 const CASES: &[Case] = &[
     recalled(
@@ -157,6 +170,46 @@ const CASES: &[Case] = &[
         &[Found(DRAWBAR_PULL.any(), 48410.0)],
         "J. Y. Wong, Theory of Ground Vehicles, 3rd/4th ed., chapter 2, worked example of two tracked vehicles of equal weight and contact area on snow",
         "Reckoned from printed inputs; inputs from memory. Bulldozing and internal resistance left out, as in the book's example.",
+    ),
+    recalled(
+        "wong-track-a-slip-for-thrust",
+        0.003,
+        TRACK_A_PULLING,
+        &[Found(SLIP_NEEDED.any(), 0.2)],
+        "J. Y. Wong, Theory of Ground Vehicles, 3rd/4th ed., chapter 2, worked example of two tracked vehicles of equal weight and contact area on snow",
+        "The thrust at 20 % of slip in, the slip out; inputs from memory.",
+    ),
+    recalled(
+        "wong-track-a-climb",
+        0.003,
+        &[
+            (WEIGHT.any(), 135000.0),
+            (TRACK_CONTACT_AREA.any(), 7.2),
+            (COHESION.any(), 1000.0),
+            (FRICTION_ANGLE.any(), 19.7 * DEG),
+            (DRIVEN_SHARE.any(), 1.0),
+            (THRUST_REACHED.any(), 51680.0 / 55537.0),
+            (COMPACTION_RESISTANCE.any(), 51680.0 - 48410.0),
+        ],
+        &[Found(SOFT_CLIMB.any(), 19.81 * DEG)],
+        "J. Y. Wong, Theory of Ground Vehicles, 3rd/4th ed., chapter 2, worked example of two tracked vehicles of equal weight and contact area on snow",
+        "Inputs from memory; the slope at which thrust less resistance is the weight's pull, found by trial.",
+    ),
+    recalled(
+        "climb-loose-dry-sand-at-rest",
+        1e-9,
+        &[
+            (WEIGHT.any(), 100.0),
+            (TRACK_CONTACT_AREA.any(), 0.01),
+            (COHESION.any(), 0.0),
+            (FRICTION_ANGLE.any(), 34.0 * DEG),
+            (DRIVEN_SHARE.any(), 1.0),
+            (THRUST_REACHED.any(), 1.0),
+            (COMPACTION_RESISTANCE.any(), 0.0),
+        ],
+        &[Found(SOFT_CLIMB.any(), 34.0 * DEG)],
+        "T. W. Lambe and R. V. Whitman, Soil Mechanics, the long slope of loose dry sand, from memory",
+        "Nothing stands on a steeper slope than the sand itself: its friction angle.",
     ),
 ];
 

@@ -1,0 +1,135 @@
+//! What the program costs beside the bare work it does: `cargo bench --bench ratios`.
+//!
+//! Both sides of each figure are measured in one run, in turn, and the quickest round of each
+//! counts. It prints a table and fails nothing.
+#![allow(clippy::unwrap_used, reason = "a bench may be blunt")]
+
+#[path = "ratios/by_hand.rs"]
+mod by_hand;
+
+use std::hint::black_box;
+use std::io::{Write, stdout};
+use std::time::{Duration, Instant};
+
+use heftwise::lesson::{Library, Shipped, Source};
+use heftwise::quantity::catalogue::{motion::RUN_UP_TIME, pressure::LOW_END_PRESSURE};
+use heftwise::quantity::{AnyId, Step, catalogue};
+use heftwise::rules::{Course, Givens, Origin, evaluate};
+use heftwise::sheet::{Sheet, demo};
+use heftwise::study::{Levers, Outcome};
+use pulldown_cmark::{Options, Parser};
+
+/// Rounds of each side; the quickest counts.
+const ROUNDS: usize = 40;
+
+fn main() {
+    let mut out = stdout().lock();
+    writeln!(out, "{:<52}{:>12}{:>12}{:>9}{:>9}", "figure", "ours", "beside", "ratio", "goal")
+        .unwrap();
+    let mut line = |figure: &str, ours: Duration, beside: Duration, goal: &str| {
+        let ratio = ours.as_secs_f64() / beside.as_secs_f64();
+        writeln!(out, "{figure:<52}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
+    };
+    let (found, [ours, hand]) = rules_beside_hand();
+    line(&format!("{found} rules / the same formulas on bare f64"), ours, hand, "1.5");
+    let budget = Duration::from_millis(2);
+    for (name, id) in [("low end", LOW_END_PRESSURE.any()), ("run-up time", RUN_UP_TIME.any())] {
+        let took = levers_with_spread(id);
+        line(&format!("whole sheet, spread, levers of the {name} / 2 ms"), took, budget, "1");
+    }
+    let [ours, bare] = lessons_beside_markdown();
+    line("all lessons parsed and bound / Markdown iterated", ours, bare, "3");
+}
+
+/// The quickest of some rounds of each, taken in turn, each round so many times over.
+fn quickest<const N: usize>(times: u32, mut sides: [&mut dyn FnMut(); N]) -> [Duration; N] {
+    let mut best = [Duration::MAX; N];
+    for _ in 0..ROUNDS {
+        for (side, best) in sides.iter_mut().zip(&mut best) {
+            let start = Instant::now();
+            (0..times).for_each(|_| side());
+            *best = (*best).min(start.elapsed() / times);
+        }
+    }
+    best
+}
+
+/// The demo build with what it leaves out of impact said too, so that every rule has an answer.
+fn givens() -> Givens {
+    let mut givens = Sheet::read(demo::find("sandpiper").unwrap().text).unwrap().tally().givens;
+    for (name, si) in by_hand::SAID_TOO {
+        givens.set(catalogue::find(name).unwrap().id, si);
+    }
+    givens
+}
+
+/// The rules of weight, running gear, pressure, impact and motion with all they lean on, as the
+/// program runs them and by hand. How many rules find something, and what each side takes.
+fn rules_beside_hand() -> (usize, [Duration; 2]) {
+    let givens = givens();
+    let mut values = evaluate(&givens);
+    let set = |id: &AnyId| values.si(*id).is_some();
+    let from: Vec<AnyId> = catalogue::all()
+        .iter()
+        .map(|entry| entry.id)
+        .filter(|id| set(id) && values.origin(*id) != Some(Origin::Found))
+        .collect();
+    let wanted: Vec<AnyId> =
+        by_hand::names().iter().map(|name| catalogue::find(name).unwrap().id).collect();
+    let course = Course::between(&from, &wanted);
+    let inputs = by_hand::Inputs::of(|name| values.si(catalogue::find(name).unwrap().id).unwrap());
+    // Both sides say the same of everything, or there is nothing to compare.
+    for (id, by_hand) in wanted.iter().zip(by_hand::all(&inputs)) {
+        let ours = values.si(*id).unwrap();
+        assert!((ours - by_hand).abs() <= 1e-7 * ours.abs(), "{id}: {ours} by hand {by_hand}");
+    }
+    let found = course.passes().filter(|id| values.origin(*id) == Some(Origin::Found)).count();
+    assert_eq!(found, wanted.len(), "every number found on the course stands by hand too");
+    let took = quickest(
+        50,
+        [&mut || course.run(black_box(&givens), &mut values), &mut || {
+            black_box(by_hand::all(black_box(&inputs)));
+        }],
+    );
+    (found, took)
+}
+
+/// From the numbers given to every number with its range, and what each given does to an answer.
+fn levers_with_spread(of: AnyId) -> Duration {
+    let tally = Sheet::read(demo::find("sandpiper").unwrap().text).unwrap().tally();
+    let step = Step::percent(1.0).unwrap();
+    let [took] = quickest(
+        2,
+        [&mut || {
+            let outcome = Outcome::of(black_box(tally.givens.clone()), &tally.spreads, 0);
+            black_box(Levers::of(of, &step, &outcome));
+        }],
+    );
+    took
+}
+
+/// Reading all shipped lessons, and running the Markdown parser over the same texts.
+fn lessons_beside_markdown() -> [Duration; 2] {
+    let texts: Vec<String> =
+        Shipped.lessons().unwrap().iter().map(|id| Shipped.text(id).unwrap()).collect();
+    let options = Options::ENABLE_TABLES
+        | Options::ENABLE_FOOTNOTES
+        | Options::ENABLE_STRIKETHROUGH
+        | Options::ENABLE_MATH
+        | Options::ENABLE_GFM;
+    quickest(
+        4,
+        [
+            &mut || {
+                black_box(Library::load(&Shipped));
+            },
+            &mut || {
+                for text in &texts {
+                    Parser::new_ext(text, options).into_offset_iter().for_each(|event| {
+                        black_box(event);
+                    });
+                }
+            },
+        ],
+    )
+}

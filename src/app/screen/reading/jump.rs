@@ -1,0 +1,58 @@
+//! Ways through a page: to a heading, and back to the mark of a footnote.
+
+use iced::advanced::widget::{Id, Operation, operate, operation};
+use iced::{Rectangle, Task, Vector};
+
+use super::{Message, PAGE};
+use crate::app::{document, focus};
+
+/// Gives the focus to the mark of a footnote and brings it into view.
+pub(super) fn back_to(name: &str) -> Task<Message> {
+    focus::on(document::footnote_id(name))
+}
+
+/// Scrolls the page to a heading.
+pub fn to(anchor: &str) -> Task<Message> {
+    operate(FindHeading { heading: Id::from(document::heading_id(anchor)), page: None, top: None })
+        .then(|y| {
+            let offset = operation::scrollable::AbsoluteOffset { x: None, y: Some(y) };
+            operate(operation::scrollable::scroll_to(Id::new(PAGE), offset))
+        })
+}
+
+struct FindHeading {
+    heading: Id,
+    page: Option<Rectangle>,
+    top: Option<f32>,
+}
+
+impl Operation<f32> for FindHeading {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<f32>)) {
+        operate(self);
+    }
+
+    fn scrollable(
+        &mut self,
+        id: Option<&Id>,
+        bounds: Rectangle,
+        _content: Rectangle,
+        _translation: Vector,
+        _state: &mut dyn operation::Scrollable,
+    ) {
+        if id == Some(&Id::new(PAGE)) {
+            self.page = Some(bounds);
+        }
+    }
+
+    fn container(&mut self, id: Option<&Id>, bounds: Rectangle) {
+        if id == Some(&self.heading)
+            && let Some(page) = self.page
+        {
+            self.top = Some((bounds.y - page.y).max(0.0));
+        }
+    }
+
+    fn finish(&self) -> operation::Outcome<f32> {
+        self.top.map_or(operation::Outcome::None, operation::Outcome::Some)
+    }
+}

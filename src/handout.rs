@@ -1,0 +1,90 @@
+//! Handouts: a lesson with a build's numbers, a build's record and a notebook, each as one HTML file
+//! that fetches nothing and prints in black and white from any browser.
+//!
+//! A handout is put together of pages: the sheets of the groups, and a key. What stands in a sheet
+//! is decided in [`prose`] for running text and in [`block`] for the live blocks.
+
+mod block;
+mod copies;
+mod key;
+mod lesson;
+mod notebook;
+mod page;
+mod prose;
+mod walk_round;
+
+use std::sync::Arc;
+
+pub use copies::{Copies, TooMany};
+pub use lesson::{Request, lesson};
+pub use notebook::notebook;
+pub use page::Paper;
+pub use walk_round::walk_round;
+
+use crate::quantity::{AnyId, Units, catalogue};
+use crate::sheet::{Sheet, Tally};
+use crate::study::Outcome;
+
+/// A build as a handout shows it.
+#[derive(Debug, Clone)]
+pub struct Subject {
+    /// What it is called.
+    pub name: String,
+    /// The build.
+    pub sheet: Sheet,
+    /// What its parts and texts add up to.
+    pub tally: Tally,
+    /// What follows from it.
+    pub outcome: Outcome,
+}
+
+impl Subject {
+    /// A build by its name.
+    pub fn new(name: String, sheet: Sheet) -> Self {
+        let tally = sheet.tally();
+        let outcome = Outcome::of(tally.givens.clone(), &tally.spreads, 0);
+        Self { name, sheet, tally, outcome }
+    }
+
+    /// A number of the build, in SI units.
+    fn si(&self, id: AnyId) -> Option<f64> {
+        self.outcome.values.si(id)
+    }
+}
+
+/// What the pages of one handout are written with.
+#[derive(Clone, Copy)]
+struct Ink<'a> {
+    subject: &'a Subject,
+    companion: Option<&'a Subject>,
+    units: &'a Units,
+    /// The pictures of the lesson.
+    picture: &'a dyn Fn(&str) -> Option<Arc<[u8]>>,
+    /// Whether answers are shown.
+    key: bool,
+}
+
+impl Ink<'_> {
+    /// A number of the build with its unit.
+    fn number(&self, id: AnyId) -> Option<String> {
+        self.subject.si(id).map(|si| self.shown(id, si))
+    }
+
+    /// A number as a quantity is shown.
+    fn shown(&self, id: AnyId, si: f64) -> String {
+        catalogue::find(id.name())
+            .map_or_else(String::new, |entry| self.units.show(entry, si).to_string())
+    }
+
+    /// The unit a quantity of the build is shown in; nothing for one without.
+    fn unit(&self, id: AnyId) -> &'static str {
+        catalogue::find(id.name()).map_or("", |entry| {
+            self.units.unit_for(entry, self.subject.si(id).unwrap_or(0.0)).symbol
+        })
+    }
+}
+
+/// What a quantity is called.
+fn label(id: AnyId) -> &'static str {
+    catalogue::find(id.name()).map_or(id.name(), |entry| entry.label)
+}

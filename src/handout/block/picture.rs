@@ -1,0 +1,77 @@
+//! Curves and sketches as pictures.
+
+use maud::{Markup, PreEscaped, html};
+
+use super::Ink;
+use crate::lesson::{Curve, Sketch as Asked, SketchLayer, SketchView};
+use crate::plot::sketch::{Show, View};
+use crate::plot::{Build, PlotSpec, PlotStyle};
+use crate::study::Sketch;
+use crate::study::curve::{Ask, Numbers, Scale, together};
+
+/// Width and height of a curve, in pixels of 1/96 inch.
+const CURVE: (u32, u32) = (660, 280);
+/// Width and height of a sketch.
+const SKETCH: (u32, u32) = (660, 280);
+
+pub(super) fn curve(curve: &Curve, ink: Ink<'_>) -> Markup {
+    let ask = Ask {
+        find: curve.find,
+        against: curve.against,
+        from: curve.from,
+        to: curve.to,
+        scale: if curve.log { Scale::Log } else { Scale::Linear },
+        limits: curve.limits.clone(),
+        family: curve.family.clone(),
+    };
+    let own = ink.subject;
+    let numbers = Numbers { givens: &own.outcome.givens, spreads: &own.tally.spreads };
+    let beside: Vec<_> = ink.companion.iter().map(|it| &it.outcome.givens).collect();
+    let spec = together(&ask, numbers, &beside).ok().and_then(|(curve, others)| {
+        let first = Build { name: &own.name, curve: &curve };
+        let others = ink.companion.iter().zip(&others);
+        let others =
+            others.filter_map(|(it, curve)| Some(Build { name: &it.name, curve: curve.as_ref()? }));
+        let builds: Vec<Build<'_>> = std::iter::once(first).chain(others).collect();
+        PlotSpec::of(&builds, ink.units)
+    });
+    let Some(spec) = spec else {
+        return html! { p { "This curve cannot be drawn for this build." } };
+    };
+    html! {
+        figure {
+            @if let Some(title) = &curve.title { h3 { (title) } }
+            (PreEscaped(crate::plot::svg(&spec, CURVE, &PlotStyle::PAPER)))
+            figcaption { (spec.summary) }
+        }
+    }
+}
+
+pub(super) fn sketch(asked: &Asked, ink: Ink<'_>) -> Markup {
+    let of = |subject: &super::super::Subject| {
+        Sketch::of(&subject.name, &subject.sheet, &subject.tally, &subject.outcome.values)
+    };
+    let mut sketch = of(ink.subject);
+    if let Some(companion) = ink.companion {
+        sketch = sketch.with_ghost(of(companion));
+    }
+    let view = match asked.view {
+        SketchView::Side => View::Side,
+        SketchView::Top => View::Top,
+        SketchView::Rear => View::Rear,
+    };
+    let shows = |layer| asked.show.contains(&layer);
+    let show = Show {
+        pressure: shows(SketchLayer::Pressure),
+        cg: shows(SketchLayer::Cg),
+        weight: shows(SketchLayer::Weight),
+        parts: shows(SketchLayer::Parts),
+    };
+    html! {
+        figure {
+            @if let Some(title) = &asked.title { h3 { (title) } }
+            (PreEscaped(crate::plot::sketch::svg(&sketch, (view, show), ink.units, SKETCH)))
+            figcaption { (sketch.in_words(ink.units)) }
+        }
+    }
+}

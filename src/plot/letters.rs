@@ -1,0 +1,39 @@
+//! The shipped letters, for pictures that look the same on every machine.
+
+use std::sync::{Arc, LazyLock};
+
+use usvg::fontdb::Database;
+
+/// The family shipped in `assets/fonts`.
+pub const FAMILY: &str = "IBM Plex Sans";
+
+/// Its files.
+pub const FONTS: [&[u8]; 4] = [
+    include_bytes!("../../assets/fonts/IBMPlexSans_400Regular.ttf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans_400Regular_Italic.ttf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans_600SemiBold.ttf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans_700Bold.ttf"),
+];
+
+/// The shipped family alone; any other name leads to it.
+static LETTERS: LazyLock<Arc<Database>> = LazyLock::new(|| {
+    let mut letters = Database::new();
+    for font in FONTS {
+        letters.load_font_data(font.to_vec());
+    }
+    letters.set_sans_serif_family(FAMILY);
+    Arc::new(letters)
+});
+
+/// How a picture is read: with the shipped letters, and nothing from outside it.
+pub fn options() -> usvg::Options<'static> {
+    usvg::Options {
+        fontdb: LETTERS.clone(),
+        font_family: FAMILY.to_owned(),
+        image_href_resolver: usvg::ImageHrefResolver {
+            resolve_data: usvg::ImageHrefResolver::default_data_resolver(),
+            resolve_string: Box::new(|_, _| None),
+        },
+        ..usvg::Options::default()
+    }
+}
