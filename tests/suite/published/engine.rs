@@ -7,7 +7,7 @@ use heftwise::quantity::catalogue::{
 use super::unit::{CELSIUS, HOUR, KILO, KMH, MILLI};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const PART_LOAD: &[Case] = &[
+pub(crate) const PART_LOAD: &[Case] = &[
     read(
         "part-load-full",
         0.001,
@@ -212,7 +212,7 @@ const PART_LOAD: &[Case] = &[
     ),
 ];
 
-const GROWTH: &[Case] = &[
+pub(crate) const GROWTH: &[Case] = &[
     recalled(
         "growth-factor-all-free",
         0.002,

@@ -1,0 +1,78 @@
+//! What stands behind each rule: published numbers it was checked against, or why there are none.
+//!
+//! The counts are written by the tests from their cases; the reasons by hand.
+
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use crate::quantity::AnyId;
+
+const COUNTS: &str = include_str!("../../assets/checks.toml");
+const REASONS: &str = include_str!("../../assets/unchecked.toml");
+
+/// What stands behind a rule.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Checks {
+    /// How many published numbers it finds in the tests.
+    pub published: u32,
+    /// How many more published numbers are found through it.
+    pub on_the_way: u32,
+    /// How far off the worst of its own is, as a share of the published number.
+    pub worst: Option<f64>,
+    /// Why it has no published check of its own.
+    pub reason: Option<&'static str>,
+}
+
+#[derive(Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+struct Count {
+    published: u32,
+    on_the_way: u32,
+    worst: f64,
+}
+
+/// A reason and the rules it holds for.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Reason {
+    says: String,
+    rules: Vec<String>,
+}
+
+static COUNTED: LazyLock<BTreeMap<String, Count>> =
+    LazyLock::new(|| toml::from_str(COUNTS).unwrap_or_default());
+static EXCUSED: LazyLock<BTreeMap<String, Reason>> =
+    LazyLock::new(|| toml::from_str(REASONS).unwrap_or_default());
+
+/// What stands behind the rule that finds a quantity.
+pub fn of(finds: AnyId) -> Checks {
+    let reason = EXCUSED
+        .values()
+        .find(|reason| reason.rules.iter().any(|name| name == finds.name()))
+        .map(|reason| reason.says.as_str());
+    COUNTED.get(finds.name()).map_or(Checks { reason, ..Checks::default() }, |count| Checks {
+        published: count.published,
+        on_the_way: count.on_the_way,
+        worst: (count.published > 0).then_some(count.worst),
+        reason,
+    })
+}
+
+/// The names in both tables.
+pub fn names() -> impl Iterator<Item = &'static str> {
+    let excused = EXCUSED.values().flat_map(|reason| &reason.rules);
+    COUNTED.keys().chain(excused).map(String::as_str)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn both_tables_read() {
+        assert!(toml::from_str::<BTreeMap<String, Count>>(COUNTS).is_ok());
+        assert!(toml::from_str::<BTreeMap<String, Reason>>(REASONS).is_ok());
+    }
+}
