@@ -3,6 +3,7 @@
 //! The counts are written by the tests from their cases; the reasons by hand.
 
 use std::collections::BTreeMap;
+use std::fmt;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -23,6 +24,41 @@ pub struct Checks {
     pub worst: Option<f64>,
     /// Why it has no published check of its own.
     pub reason: Option<&'static str>,
+}
+
+/// In words, without a stop at the end.
+impl fmt::Display for Checks {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match (self.published, self.reason) {
+            (0, Some(reason)) => write!(f, "none of its own; {}", reason.trim_end_matches('.'))?,
+            (0, None) => f.write_str("none of its own")?,
+            (1, _) => f.write_str("1 published number")?,
+            (count, _) => write!(f, "{count} published numbers")?,
+        }
+        match self.worst {
+            Some(worst) if worst < 1e-4 => f.write_str(", none off by 0.01 % or more")?,
+            Some(worst) if self.published == 1 => write!(f, ", {} off", percent(worst))?,
+            Some(worst) => write!(f, ", the worst {} off", percent(worst))?,
+            None => {}
+        }
+        match self.on_the_way {
+            0 => Ok(()),
+            count => write!(f, "; on the way to {count} more"),
+        }
+    }
+}
+
+/// A share in percent, two figures.
+fn percent(share: f64) -> String {
+    let percent = 100.0 * share;
+    let places = if percent < 0.1 {
+        3
+    } else if percent < 1.0 {
+        2
+    } else {
+        1
+    };
+    format!("{percent:.places$} %")
 }
 
 #[derive(Deserialize)]
