@@ -22,6 +22,11 @@ const STEADY: &[&str] = &[
     "The moment stays the same all the way, and the ground holds no harder in the middle of the swing.",
     "It turns about its centre of gravity.",
 ];
+const KEEP_UP: &[&str] = &[
+    STEADY[0],
+    STEADY[1],
+    "The tracks run no faster than the machine does straight on; that the power may give out before is left out.",
+];
 
 const POINTS: Caution = Caution {
     when: |values| values.origin(YAW_INERTIA) == Some(Origin::Parts),
@@ -148,14 +153,14 @@ pub(super) fn rules() -> Vec<Rule> {
         Rule::new(SWING_TIME, (SWING_ANGLE, YAW_ACCELERATION, Maybe(TOP_SPEED), Maybe(GAUGE)), swing_time)
             .title("Four times the inertia, twice the time")
             .formula(r"\q{swing-time} = \begin{cases} \sqrt{\dfrac{2 \, \q{swing-angle}}{\q{yaw-acceleration}}} & \text{while the tracks keep up} \\ \dfrac{\q{swing-angle}}{\omega} + \dfrac{\omega}{2 \, \q{yaw-acceleration}}, \; \omega = \dfrac{2 \, \q{top-speed}}{\q{gauge}} & \text{else} \end{cases}")
-            .assumes(STEADY)
+            .assumes(KEEP_UP)
             .holds("From rest; it is still turning at the end.")
             .source("OpenStax, University Physics Volume 1, section 10.2")
             .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, TRACKS_CAP, TOP_UNKNOWN]),
         Rule::new(SWING_STOP_TIME, (SWING_ANGLE, YAW_ACCELERATION, Maybe(TOP_SPEED), Maybe(GAUGE)), swing_stop_time)
             .title("Half the angle to speed up, half to stop")
             .formula(r"\q{swing-stop-time} = \begin{cases} 2 \sqrt{\dfrac{\q{swing-angle}}{\q{yaw-acceleration}}} & \text{while the tracks keep up} \\ \dfrac{\q{swing-angle}}{\omega} + \dfrac{\omega}{\q{yaw-acceleration}}, \; \omega = \dfrac{2 \, \q{top-speed}}{\q{gauge}} & \text{else} \end{cases}")
-            .assumes(STEADY)
+            .assumes(KEEP_UP)
             .holds("From rest to rest; what the ground holds helps to stop, so it is done a little sooner.")
             .source("OpenStax, University Physics Volume 1, section 10.2")
             .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, TRACKS_CAP_HALFWAY, TOP_UNKNOWN]),
@@ -169,7 +174,7 @@ pub(super) fn rules() -> Vec<Rule> {
         Rule::new(SWING_RATE, (SWING_ANGLE, YAW_ACCELERATION, Maybe(TOP_SPEED), Maybe(GAUGE)), swing_rate)
             .title("How fast it turns by then")
             .formula(r"\q{swing-rate} = \min \left( \sqrt{2 \, \q{yaw-acceleration} \cdot \q{swing-angle}}, \; \dfrac{2 \, \q{top-speed}}{\q{gauge}} \right)")
-            .assumes(STEADY)
+            .assumes(KEEP_UP)
             .holds("From rest; the tracks must keep up with it.")
             .source("OpenStax, University Physics Volume 1, section 10.8")
             .cautions(&[TRACKS_CAP, TOP_UNKNOWN]),
