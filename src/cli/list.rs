@@ -145,6 +145,8 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
         "holds": rule.holds,
         "source": rule.source,
         "published_checks": checks.published,
+        "of_them_from_memory": checks.recalled,
+        "derived_checks": checks.derived,
         "on_the_way_to": checks.on_the_way,
         "worst_deviation": checks.worst,
         "unchecked_because": checks.reason,

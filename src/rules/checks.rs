@@ -18,26 +18,51 @@ const REASONS: &str = include_str!("../../assets/unchecked.toml");
 pub struct Checks {
     /// How many published numbers it finds in the tests.
     pub published: u32,
+    /// How many of these are quoted from memory of the work named.
+    pub recalled: u32,
+    /// How many more numbers it finds that were worked out by hand for the check, from figures that
+    /// are published or chosen.
+    pub derived: u32,
     /// How many more published numbers are found through it.
     pub on_the_way: u32,
     /// How far off the worst of its own is, as a share of the published number.
     pub worst: Option<f64>,
-    /// Why it has no published check of its own.
+    /// Why it has no check of its own.
     pub reason: Option<&'static str>,
+}
+
+impl Checks {
+    /// How many numbers it is itself checked against.
+    pub fn own(&self) -> u32 {
+        self.published + self.derived
+    }
 }
 
 /// In words, without a stop at the end.
 impl fmt::Display for Checks {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match (self.published, self.reason) {
-            (0, Some(reason)) => write!(f, "none of its own; {}", reason.trim_end_matches('.'))?,
-            (0, None) => f.write_str("none of its own")?,
-            (1, _) => f.write_str("1 published number")?,
-            (count, _) => write!(f, "{count} published numbers")?,
+        match (self.published, self.derived, self.reason) {
+            (0, 0, Some(reason)) => {
+                write!(f, "none of its own; {}", reason.trim_end_matches('.'))?;
+            }
+            (0, 0, None) => f.write_str("none of its own")?,
+            (0, derived, _) => write!(f, "{derived} worked out by hand")?,
+            (published, derived, _) => {
+                let plural = if published == 1 { "" } else { "s" };
+                write!(f, "{published} published number{plural}")?;
+                match self.recalled {
+                    0 => {}
+                    all if all == published => f.write_str(", from memory")?,
+                    some => write!(f, ", {some} of them from memory")?,
+                }
+                if derived > 0 {
+                    write!(f, ", {derived} more worked out by hand")?;
+                }
+            }
         }
         match self.worst {
             Some(worst) if worst < 1e-4 => f.write_str(", none off by 0.01 % or more")?,
-            Some(worst) if self.published == 1 => write!(f, ", {} off", percent(worst))?,
+            Some(worst) if self.own() == 1 => write!(f, ", {} off", percent(worst))?,
             Some(worst) => write!(f, ", the worst {} off", percent(worst))?,
             None => {}
         }
@@ -65,6 +90,8 @@ fn percent(share: f64) -> String {
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 struct Count {
     published: u32,
+    recalled: u32,
+    derived: u32,
     on_the_way: u32,
     worst: f64,
 }
@@ -90,8 +117,10 @@ pub fn of(finds: AnyId) -> Checks {
         .map(|reason| reason.says.as_str());
     COUNTED.get(finds.name()).map_or(Checks { reason, ..Checks::default() }, |count| Checks {
         published: count.published,
+        recalled: count.recalled,
+        derived: count.derived,
         on_the_way: count.on_the_way,
-        worst: (count.published > 0).then_some(count.worst),
+        worst: (count.published + count.derived > 0).then_some(count.worst),
         reason,
     })
 }

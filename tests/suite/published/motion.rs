@@ -162,7 +162,7 @@ pub(crate) const FORCE_AND_POWER: &[Case] = &[
         &[(DRIVE_POWER.any(), 10.77 * HP), (GRIP_PUSH.any(), 10.77 * HP / (55.0 * MPH))],
         &[Found(GRIP_POWER_SPEED.any(), 55.0 * MPH)],
         "M. J. Moran and H. N. Shapiro, Fundamentals of Engineering Thermodynamics, 8th edition, problem 2.23",
-        "The printed power over the force it gives at the printed speed, taken as the grip: the speed comes back.",
+        "The printed power over the force it gives at the printed speed, taken as the grip: the speed comes back; worked for this check.",
     ),
     read(
         "level-power-3040lbf-car",
