@@ -111,6 +111,8 @@ pub enum Impossible {
     GroundDrives,
     /// More is left behind than the machine weighs.
     NothingComesBack,
+    /// The second test was no heavier than the first, or showed nothing more.
+    NoHeavierLoad,
     /// The test was no faster than the rated discharge.
     NoFasterTest,
 }

@@ -1,6 +1,7 @@
 //! Rules: which physics function finds which quantity from which, in what order, and the working.
 
 pub mod catalogue;
+pub mod checks;
 mod evaluate;
 mod rule;
 mod value;

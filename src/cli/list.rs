@@ -1,5 +1,7 @@
 //! `heftwise list`: what the program knows, as tables.
 
+mod page;
+
 use std::io::Write;
 
 use clap::{Args, ValueEnum};
@@ -8,7 +10,7 @@ use serde_json::json;
 use super::{Stop, table, write_json};
 use crate::lesson::{Lesson, Library, Shipped};
 use crate::quantity::{Entry, Role, catalogue as quantities, units_of};
-use crate::rules::{Rule, catalogue as rules, plain};
+use crate::rules::{Rule, catalogue as rules, checks, plain};
 
 /// Lists the quantities, rules or lessons the program knows
 #[derive(Debug, Args)]
@@ -17,13 +19,18 @@ Examples:
   heftwise list quantities
       Every quantity: its name on the command line and in files, who sets it, units, meaning.
   heftwise list rules --json
-      Every rule with its formula, inputs, range and source, for other programs.")]
+      Every rule with its formula, inputs, range, source and checks, for other programs.
+  heftwise list rules --page > rules.md
+      The same as a page of Markdown, to read or print.")]
 pub(super) struct List {
     /// What to list.
     what: What,
     /// Write JSON instead of columns.
     #[arg(long)]
     json: bool,
+    /// Write a page of Markdown: rules alone.
+    #[arg(long, conflicts_with = "json")]
+    page: bool,
 }
 
 #[derive(Debug, Clone, Copy, ValueEnum)]
@@ -35,6 +42,14 @@ enum What {
 
 impl List {
     pub(super) fn run(&self, out: &mut dyn Write) -> Result<(), Stop> {
+        if self.page {
+            return match self.what {
+                What::Rules => page::write(out),
+                What::Quantities | What::Lessons => Err(Stop::Usage(
+                    "Only the rules are a page: 'heftwise list rules --page'.".to_owned(),
+                )),
+            };
+        }
         match (self.what, self.json) {
             (What::Quantities, false) => list_quantities(out),
             (What::Rules, false) => list_rules(out),
@@ -105,6 +120,7 @@ fn list_rules(out: &mut dyn Write) -> Result<(), Stop> {
             ["", "needs", &needs(rule).join(", ")],
             ["", "holds", rule.holds],
             ["", "source", rule.source],
+            ["", "checks", &checks::of(rule.finds).to_string()],
         ];
         table::write(out, &lines.map(|line| line.map(str::to_owned)))?;
         writeln!(out)?;
@@ -117,6 +133,7 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
         let needs = rule.needs.iter().filter(|need| need.optional == optional);
         needs.map(|need| need.id.name()).collect()
     };
+    let checks = checks::of(rule.finds);
     json!({
         "finds": rule.finds.name(),
         "title": rule.title,
@@ -127,6 +144,12 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
         "assumes": rule.assumes,
         "holds": rule.holds,
         "source": rule.source,
+        "published_checks": checks.published,
+        "of_them_from_memory": checks.recalled,
+        "derived_checks": checks.derived,
+        "on_the_way_to": checks.on_the_way,
+        "worst_deviation": checks.worst,
+        "unchecked_because": checks.reason,
     })
 }
 

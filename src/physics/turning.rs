@@ -10,12 +10,12 @@ pub use curve::{
     turn_radius_from_tracks, turning_rate,
 };
 pub use inertia::{
-    box_inertia, pendulum_inertia, radius_of_gyration, spinning_inertia, torsion_inertia,
+    added, box_inertia, pendulum_inertia, radius_of_gyration, spinning_inertia, torsion_inertia,
 };
 pub use spin::{
     rim_acceleration, rim_speed, rim_stress, shared_rate, spin_energy, tilting_torque, turns_rate,
 };
 pub use swing::{
-    angular_acceleration, moment_for_swing, rate_after, skid_moment, skid_thrust,
-    swing_and_stop_time, swing_moment, swing_time, swinging_moment, torque_for,
+    angular_acceleration, fastest_turn, moment_for_swing, rate_after, skid_moment, skid_thrust,
+    steer_limit, swing_and_stop_time, swing_moment, swing_time, swinging_moment, torque_for,
 };

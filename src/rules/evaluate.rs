@@ -223,10 +223,27 @@ impl Course {
                     _ => Value::Missing(Lacks::own(&station.itself)),
                 },
             };
+            caution(station, place, values);
         }
         for pair in &self.pairs {
             compare(pair, givens, values);
         }
+    }
+}
+
+/// Says what is to be said of a number just found, which now stands among the values.
+fn caution(station: &'static Station, place: usize, values: &mut Values) {
+    let Some(rule) = station.rule else { return };
+    let said: Vec<_> = rule
+        .cautions
+        .iter()
+        .filter(|caution| (caution.when)(values))
+        .map(|caution| caution.says.into())
+        .collect();
+    if let Value::Known(known) = &mut values.slots[place]
+        && known.origin == Origin::Found
+    {
+        known.cautions.splice(0..0, said);
     }
 }
 
@@ -288,15 +305,7 @@ fn found(station: &'static Station, rule: &'static Rule, values: &Values) -> Val
         return Value::Missing(lacks);
     }
     match rule.find(values) {
-        Ok(si) if si.is_finite() => {
-            let cautions = rule
-                .cautions
-                .iter()
-                .filter(|caution| (caution.when)(values))
-                .map(|caution| caution.says.into())
-                .collect();
-            Value::Known(Known { si, origin: Origin::Found, cautions })
-        }
+        Ok(si) if si.is_finite() => known(si, Origin::Found),
         Ok(_) => Value::Invalid(words::not_a_number(rule, values).into()),
         Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why).into()),
         Err(Fault::Needs(ids)) => {

@@ -34,7 +34,10 @@ impl From<Impossible> for Fault {
 /// Something the reader should know before trusting a number, said when it applies.
 #[derive(Debug, Clone, Copy)]
 pub struct Caution {
-    /// Whether it applies, given all that is known so far.
+    /// Whether it applies, given all that is known so far, the rule's own number included.
+    ///
+    /// What is not known must not count as small: `None < Some(0.0)` holds, so a comparison reads
+    /// both numbers first.
     pub when: fn(&Values) -> bool,
     /// What to say, in one sentence.
     pub says: &'static str,

@@ -151,6 +151,9 @@ pub fn impossible(why: Impossible) -> &'static str {
         Impossible::NoFasterTest => {
             "The test must draw more than the rated discharge and empty the battery sooner, or it says nothing about the exponent."
         }
+        Impossible::NoHeavierLoad => {
+            "The heavy test must have the larger load, and show at least as much for it: more pull, or a lower voltage. Look whether the two were swapped."
+        }
         Impossible::NeverCloses => {
             "No size of battery closes this: each kilogram added asks for more than another kilogram of battery, drive and frame to carry it. Ask for less distance, less drag or a better battery."
         }

@@ -16,14 +16,14 @@ fn heftwise(arguments: &[&str]) -> (i32, String, String) {
     (output.status.code().unwrap(), text(output.stdout), text(output.stderr))
 }
 
-fn ends_with(code: i32, arguments: &[&str]) -> String {
+pub fn ends_with(code: i32, arguments: &[&str]) -> String {
     let (ended, out, err) = heftwise(arguments);
     assert_eq!(ended, code, "{arguments:?}\n{out}\n{err}");
     assert!(!err.contains("panicked"), "{err}");
     if code == 0 { out } else { err }
 }
 
-fn json(arguments: &[&str]) -> Value {
+pub fn json(arguments: &[&str]) -> Value {
     let (_, out, err) = heftwise(arguments);
     serde_json::from_str(&out).unwrap_or_else(|error| panic!("{error}\n{out}\n{err}"))
 }
@@ -73,7 +73,7 @@ fn mean_impact_force_from_time_or_distance() {
 }
 
 #[test]
-fn json_is_in_si_units() {
+pub fn json_is_in_si_units() {
     let answer = json(&[&PRESSURE[..], &["--in", "psi", "--json"]].concat());
     assert_eq!(answer["quantity"], "ground-pressure");
     assert!((answer["si"].as_f64().unwrap() - 830.19).abs() < 0.01, "{answer}");
@@ -86,7 +86,7 @@ fn json_is_in_si_units() {
 }
 
 #[test]
-fn json_angles_are_radians() {
+pub fn json_angles_are_radians() {
     let answer = json(&["reckon", "slope", "slope=45 deg", "--json"]);
     assert_eq!(answer["si_unit"], "rad");
     assert!((answer["si"].as_f64().unwrap() - std::f64::consts::FRAC_PI_4).abs() < 1e-12);

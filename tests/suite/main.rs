@@ -9,6 +9,7 @@
 mod app_builds;
 mod arguments;
 mod command_curve;
+mod command_list;
 mod commands;
 mod golden;
 mod handout;

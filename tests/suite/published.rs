@@ -16,6 +16,7 @@ mod geared_motor;
 mod golden;
 mod ground;
 mod impact;
+mod ledger;
 mod motion;
 mod motor;
 mod practice;

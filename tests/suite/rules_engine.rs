@@ -15,6 +15,7 @@ mod power_numbers;
 mod reckoned;
 mod size_and_limits;
 mod soft_ground;
+mod sound;
 mod strength_and_size;
 mod table;
 mod under_way;
@@ -88,6 +89,12 @@ const UNDER_WAY: &[(AnyId, f64)] = &[
 
 /// Loose dry sand, fresh snow, tests and running gear, for the rules of soft ground.
 const ON_SOFT_GROUND: &[(AnyId, f64)] = &[
+    (SHEAR_TEST_AREA.any(), 0.01),
+    (LIGHT_SHEAR_LOAD.any(), 2.0),
+    (LIGHT_SHEAR_PULL.any(), 7.0),
+    (HEAVY_SHEAR_LOAD.any(), 6.0),
+    (HEAVY_SHEAR_PULL.any(), 14.0),
+    (RUNNING_GEAR_MASS.any(), 1.5),
     (SINKAGE_EXPONENT.any(), 1.1),
     (COHESIVE_MODULUS.any(), 990.0),
     (FRICTIONAL_MODULUS.any(), 1.52843e6),

@@ -7,9 +7,10 @@ use serde_json::json;
 use super::super::Stop;
 use super::working;
 use crate::quantity::unit::{of_dimension, si_unit};
-use crate::quantity::{Dimension, Entry, Shown, Units, catalogue as quantities, show_plain};
+use crate::quantity::{AnyId, Dimension, Entry, Shown, Units, catalogue as quantities, show_plain};
 use crate::rules::{Known, Lack, Origin, Values};
 use crate::study::Outcome;
+use crate::study::spread::Contribution;
 
 /// A number found, with all that should be said beside it.
 pub(super) struct Answer {
@@ -20,6 +21,8 @@ pub(super) struct Answer {
     shown: Shown,
     /// The ends in SI units and as shown.
     range: Option<(f64, f64, String)>,
+    /// What each doubt adds to it, the largest first.
+    shares: Vec<Contribution>,
     assumed: Vec<(&'static Entry, f64)>,
     cautions: Vec<String>,
     /// What is amiss in the build file.
@@ -49,10 +52,12 @@ impl Answer {
             .range(entry.id)
             .map(|range| (range.low, known.si, range.high))
             .map(|ends| (ends.0, ends.2, units.show_range(entry, ends)));
+        let shares =
+            outcome.range(entry.id).map_or_else(Vec::new, |range| range.contributions.clone());
         let assumed = working::assumed(entry.id, &outcome.values);
         let cautions = working::cautions(entry.id, &outcome.values);
         let Known { si, origin, .. } = *known;
-        Ok(Self { entry, si, origin, units, shown, range, assumed, cautions, problems })
+        Ok(Self { entry, si, origin, units, shown, range, shares, assumed, cautions, problems })
     }
 
     pub(super) fn write(&self, out: &mut dyn Write) -> Result<(), Stop> {
@@ -79,6 +84,12 @@ impl Answer {
 
     /// Writes how the answer was found.
     pub(super) fn write_working(&self, out: &mut dyn Write, values: &Values) -> Result<(), Stop> {
+        if !self.shares.is_empty() {
+            let named =
+                |part: &Contribution| format!("{} {:.0} %", label(part.id), 100.0 * part.share);
+            let shares: Vec<String> = self.shares.iter().map(named).collect();
+            writeln!(out, "  the doubt comes from: {}", shares.join(", "))?;
+        }
         working::write(out, self.entry, values, &self.units)
     }
 
@@ -96,6 +107,17 @@ impl Answer {
                 })
             })
             .collect();
+        let doubt: Vec<serde_json::Value> = self
+            .shares
+            .iter()
+            .map(|part| {
+                json!({
+                    "quantity": part.id.name(),
+                    "half_width": part.half_width,
+                    "share": part.share,
+                })
+            })
+            .collect();
         json!({
             "quantity": self.entry.id.name(),
             "si": self.si,
@@ -103,12 +125,17 @@ impl Answer {
             "shown": self.shown.to_string(),
             "low": ends.map(|(low, _, _)| low),
             "high": ends.map(|(_, high, _)| high),
+            "doubt": doubt,
             "origin": origin(self.origin),
             "cautions": self.cautions,
             "assumed": assumed,
             "problems": self.problems,
         })
     }
+}
+
+fn label(id: AnyId) -> &'static str {
+    quantities::find(id.name()).map_or(id.name(), |entry| entry.label)
 }
 
 /// The coherent SI unit; `si_unit` is for people and has degrees for angles.
@@ -130,12 +157,8 @@ fn origin(origin: Origin) -> &'static str {
 
 /// What else to give, in words and as it would be typed.
 pub(super) fn missing_words(entry: &Entry, lacks: &[Lack]) -> String {
-    let either_way = |lack: &Lack| {
-        lack.iter()
-            .map(|id| quantities::find(id.name()).map_or(id.name(), |entry| entry.label))
-            .collect::<Vec<_>>()
-            .join(" or ")
-    };
+    let either_way =
+        |lack: &Lack| lack.iter().map(|id| label(*id)).collect::<Vec<_>>().join(" or ");
     let words: Vec<String> = lacks.iter().map(either_way).collect();
     let typed: Vec<String> =
         lacks.iter().filter_map(|lack| lack.first()).map(|id| format!("{id}=\"...\"")).collect();

@@ -39,8 +39,13 @@ pub fn resistance_from_two_loads(
     current_1: ElectricCurrent,
     voltage_2: ElectricPotential,
     current_2: ElectricCurrent,
-) -> ElectricalResistance {
-    (voltage_1 - voltage_2) / (current_2 - current_1)
+) -> Result<ElectricalResistance, Impossible> {
+    let (sag, step) = (voltage_1 - voltage_2, current_2 - current_1);
+    if step.value > 0.0 && sag.value >= 0.0 {
+        Ok(sag / step)
+    } else {
+        Err(Impossible::NoHeavierLoad)
+    }
 }
 
 /// Voltage left at the terminals, `V = V_0 − ΔV`.

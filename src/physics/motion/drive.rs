@@ -2,6 +2,7 @@
 
 use uom::ConstZero;
 use uom::si::acceleration::meter_per_second_squared;
+use uom::si::angle::radian;
 use uom::si::f64::{
     Acceleration, Angle, Area, AvailableEnergy, Force, Length, Mass, MassDensity, MomentOfInertia,
     Power, Ratio, SpecificPower, Time, Torque, Velocity,
@@ -200,41 +201,88 @@ pub fn drag_top_speed(
     terminal_speed(force - resistance, density, drag_area)
 }
 
-/// Steepest slope that a thrust still climbs at a steady speed, `θ = asin((F − D − R) / W)`.
+/// Steepest slope that a thrust still climbs at a steady speed: `θ` of
+/// `F = D + c W cos θ + W sin θ`, so `θ = asin(q / √(1 + c²)) − atan c` with `q = (F − D)/W`.
 ///
-/// `R` is rolling resistance taken as on the level, which is a little too much on a steep slope.
-/// Below zero it needs a downhill.
+/// `c` is the rolling coefficient: on the slope less of the weight presses on the ground, and less
+/// is held back. Below zero it needs a downhill.
 /// Source: force balance, Mannering and Washburn, Principles of Highway Engineering, chapter 2.
 ///
 /// # Errors
-/// [`Impossible::ClimbsAnything`] when the thrust is more than the weight.
-pub fn slope_reserve(
+/// [`Impossible::ClimbsAnything`] when the thrust outdoes rolling and weight on any slope,
+/// [`Impossible::NeverThatFast`] when the drag does on any downhill.
+pub fn slope_by_thrust(
     thrust: Force,
     drag: Force,
-    rolling: Force,
+    rolling: Ratio,
     weight: Force,
 ) -> Result<Angle, Impossible> {
-    let share = (thrust - drag - rolling) / weight;
-    if share.abs() > Ratio::new::<ratio>(1.0) {
+    let rolling = rolling.get::<ratio>();
+    let sine = ((thrust - drag) / weight).get::<ratio>() / rolling.hypot(1.0);
+    if sine > 1.0 {
         Err(Impossible::ClimbsAnything)
+    } else if sine < -1.0 {
+        Err(Impossible::NeverThatFast)
     } else {
-        Ok(share.asin())
+        Ok(Angle::new::<radian>(sine.asin() - rolling.atan()))
     }
 }
 
-/// Time to a speed and a height at constant power, `t = (½ m v² + m g h) / P`.
+/// Steepest slope against a drag where what gives out goes with the load: `θ` of
+/// `k W cos θ = D + W sin θ`, so `θ = atan k − asin(D / (W √(1 + k²)))`.
 ///
-/// From rest, losses left out. Real machines are limited by grip at the start.
+/// For grip `k = μ s − c`: grip on the driven share less rolling. For the front that lifts `k` is the
+/// arm behind the centre of gravity over its height, the drag pushing at about that height.
+/// Source: as [`slope_by_thrust`]; for the front, balance of moments, Meriam and Kraige, Dynamics,
+/// section 6/2 (from memory).
+///
+/// # Errors
+/// [`Impossible::NeverThatFast`] when the drag outdoes it on any slope.
+pub fn slope_by_load(share: Ratio, drag: Force, weight: Force) -> Result<Angle, Impossible> {
+    let share = share.get::<ratio>();
+    let sine = (drag / weight).get::<ratio>() / share.hypot(1.0);
+    if sine > 1.0 {
+        Err(Impossible::NeverThatFast)
+    } else {
+        Ok(Angle::new::<radian>(share.atan() - sine.asin()))
+    }
+}
+
+/// Time to a speed and a height at constant power, `t = (½ m_e v² + m g h) / P`.
+///
+/// From rest, losses left out. What speeds up is the equivalent mass `m_e`, spinning parts
+/// included; what is lifted is the mass alone. Real machines are limited by grip at the start.
 /// Source: OpenStax, University Physics Volume 1, section 7.4 Power, problem on an 850-kg car.
 pub fn constant_power_time(
-    mass: Mass,
+    equivalent_mass: Mass,
     speed: Velocity,
+    mass: Mass,
     rise: Length,
     gravity: Acceleration,
     power: Power,
 ) -> Time {
-    let energy: AvailableEnergy = speed * speed * 0.5 + gravity * rise;
-    mass * energy / power
+    let of_speed: AvailableEnergy = speed * speed * 0.5;
+    let of_height: AvailableEnergy = gravity * rise;
+    (equivalent_mass * of_speed + mass * of_height) / power
+}
+
+/// Fastest rise that a power allows, `w = P / W`.
+///
+/// Power in watts, weight in newtons; all of the power lifts, nothing rolls or slips.
+/// Source: OpenStax, University Physics Volume 1, section 7.4 Power, `P = m g h / t`.
+pub fn climb_rate(power: Power, weight: Force) -> Velocity {
+    power / weight
+}
+
+/// Speed at which a power gives just a force, `v = P / F`: slower the force is the limit, faster the
+/// power.
+///
+/// # Errors
+/// [`Impossible::NothingAsked`] for a force of zero or less, which limits at any speed.
+///
+/// Source: OpenStax, University Physics Volume 1, section 7.4 Power.
+pub fn power_meets(power: Power, force: Force) -> Result<Velocity, Impossible> {
+    if force > Force::ZERO { Ok(power / force) } else { Err(Impossible::NothingAsked) }
 }
 
 /// Distance from rest at constant power on the level, `s = √(8 P / (9 m)) t^(3/2)`.

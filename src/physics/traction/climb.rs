@@ -56,16 +56,19 @@ pub fn on_soft_ground(
     Ok(Angle::new::<radian>(slope))
 }
 
-/// Acceleration by grip alone, uphill positive, `a = g (μ s cos θ − sin θ)`.
+/// Acceleration that grip allows, uphill positive, `a = g ((μ s − c) cos θ − sin θ)`.
 ///
+/// `s` is the share of the load on driven gear, `c` the rolling coefficient; air is left out. Below
+/// zero grip does not hold the speed.
 /// Source: OpenStax, College Physics 2e, section 5.1 Friction, problems.
 pub fn grip_acceleration(
     grip: Ratio,
     driven_share: Ratio,
+    rolling: Ratio,
     slope: Angle,
     gravity: Acceleration,
 ) -> Acceleration {
-    gravity * (grip * driven_share * slope.cos() - slope.sin())
+    gravity * ((grip * driven_share - rolling) * slope.cos() - slope.sin())
 }
 
 /// Acceleration of a body that slides down, downhill positive, `a = g (sin θ − μ cos θ)`.

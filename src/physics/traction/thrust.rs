@@ -29,6 +29,30 @@ pub fn shear_stress(
     (cohesion + pressure * friction.tan()) * stress_share(displacement, modulus)
 }
 
+/// Friction angle from two shear tests of one plate, `tan φ = (F₂ − F₁)/(N₂ − N₁)`.
+///
+/// Loads and the pulls at which the ground gives way, in newtons, the second test the heavier.
+/// Source: Mohr–Coulomb through two points; the direct shear test of ASTM D3080 runs through three or
+/// more.
+///
+/// # Errors
+/// [`Impossible::NoHeavierLoad`] unless the second load is more, and its pull no less.
+pub fn angle_from_tests(light: (Force, Force), heavy: (Force, Force)) -> Result<Angle, Impossible> {
+    let (load, pull) = (heavy.0 - light.0, heavy.1 - light.1);
+    if load > Force::ZERO && pull >= Force::ZERO {
+        Ok((pull / load).atan())
+    } else {
+        Err(Impossible::NoHeavierLoad)
+    }
+}
+
+/// Cohesion from a shear test, `c = (F − N tan φ)/A`; below zero it is within the error of the tests.
+///
+/// Source: as [`angle_from_tests`].
+pub fn cohesion_from_test(pull: Force, load: Force, friction: Angle, area: Area) -> Pressure {
+    (pull - load * friction.tan()) / area
+}
+
 /// How far the ground is dragged by the end of a slipping track, `j = i L`.
 ///
 /// Source: J. Y. Wong, Theory of Ground Vehicles, chapter 2.

@@ -22,6 +22,11 @@ pub fn box_inertia(mass: Mass, length: Length, width: Length) -> MomentOfInertia
     mass * (length * length + width * width) / 12.0
 }
 
+/// Two moments of inertia about the same axis, added.
+pub fn added(one: MomentOfInertia, other: MomentOfInertia) -> MomentOfInertia {
+    one + other
+}
+
 /// Moment of inertia about an axis beside the centre of gravity, `I = I₀ + m d²`.
 ///
 /// Both axes parallel, `d` between them in metres.

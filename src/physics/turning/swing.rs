@@ -6,7 +6,7 @@ use uom::si::angular_acceleration::radian_per_second_squared;
 use uom::si::angular_velocity::radian_per_second;
 use uom::si::f64::{
     Angle, AngularAcceleration, AngularVelocity, Force, Length, MomentOfInertia, Ratio, Time,
-    Torque,
+    Torque, Velocity,
 };
 use uom::si::moment_of_inertia::kilogram_square_meter;
 use uom::si::time::second;
@@ -67,21 +67,39 @@ pub fn angular_acceleration(torque: Torque, inertia: MomentOfInertia) -> Angular
     )
 }
 
-/// Time to swing through an angle from rest under a steady torque, `t = √(2 θ / α)`.
+/// Time to swing through an angle from rest under a steady torque, `t = √(2 θ / α)`; with a fastest
+/// rate `ω_m` that is reached before, `t = θ/ω_m + ω_m/(2 α)`.
 ///
 /// It is still turning at the end. Source: OpenStax, University Physics Volume 1, section 10.2.
-pub fn swing_time(angle: Angle, acceleration: AngularAcceleration) -> Time {
-    let squared: f64 =
-        2.0 * angle.get::<radian>() / acceleration.get::<radian_per_second_squared>();
-    Time::new::<second>(squared.sqrt())
+pub fn swing_time(
+    angle: Angle,
+    acceleration: AngularAcceleration,
+    fastest: Option<AngularVelocity>,
+) -> Time {
+    let (angle, alpha) = in_radians(angle, acceleration);
+    let free = (2.0 * angle / alpha).sqrt();
+    let seconds = match fastest.map(|rate| rate.get::<radian_per_second>()) {
+        Some(rate) if rate < alpha * free => angle / rate + rate / (2.0 * alpha),
+        _ => free,
+    };
+    Time::new::<second>(seconds)
 }
 
 /// Time to swing through an angle from rest to rest, the torque one way for half of it and the other
-/// way for the rest, `t = 2 √(θ / α)`: the shortest there is for that torque.
+/// way for the rest, `t = 2 √(θ / α)`: the shortest there is for that torque; with a fastest rate
+/// `ω_m` that is reached before, `t = θ/ω_m + ω_m/α`.
 ///
 /// Source: as [`swing_time`], for each half.
-pub fn swing_and_stop_time(angle: Angle, acceleration: AngularAcceleration) -> Time {
-    swing_time(angle, acceleration) * 2.0_f64.sqrt()
+pub fn swing_and_stop_time(
+    angle: Angle,
+    acceleration: AngularAcceleration,
+    fastest: Option<AngularVelocity>,
+) -> Time {
+    swing_time(angle / 2.0, acceleration, fastest) * 2.0
+}
+
+fn in_radians(angle: Angle, acceleration: AngularAcceleration) -> (f64, f64) {
+    (angle.get::<radian>(), acceleration.get::<radian_per_second_squared>())
 }
 
 /// Moment that swings a body through an angle from rest to rest in a time, half the way each,
@@ -95,13 +113,39 @@ pub fn moment_for_swing(inertia: MomentOfInertia, angle: Angle, time: Time) -> T
     )
 }
 
-/// Rate after swinging through an angle from rest, `ω = √(2 α θ)`.
+/// Rate after swinging through an angle from rest, `ω = √(2 α θ)`, no more than the fastest.
 ///
 /// Source: OpenStax, University Physics Volume 1, section 10.8.
-pub fn rate_after(angle: Angle, acceleration: AngularAcceleration) -> AngularVelocity {
-    let squared: f64 =
-        2.0 * angle.get::<radian>() * acceleration.get::<radian_per_second_squared>();
-    AngularVelocity::new::<radian_per_second>(squared.sqrt())
+pub fn rate_after(
+    angle: Angle,
+    acceleration: AngularAcceleration,
+    fastest: Option<AngularVelocity>,
+) -> AngularVelocity {
+    let (angle, alpha) = in_radians(angle, acceleration);
+    let free = AngularVelocity::new::<radian_per_second>((2.0 * alpha * angle).sqrt());
+    fastest.map_or(free, |fastest| if fastest < free { fastest } else { free })
+}
+
+/// Fastest turning on the spot that tracks of a top speed can follow, `ω = 2 v / B`; slip left out.
+///
+/// Source: OpenStax, University Physics Volume 1, section 10.3.
+pub fn fastest_turn(top_speed: Velocity, gauge: Length) -> AngularVelocity {
+    let metres = gauge.get::<uom::si::length::meter>();
+    let speed = top_speed.get::<uom::si::velocity::meter_per_second>();
+    AngularVelocity::new::<radian_per_second>(2.0 * speed / metres)
+}
+
+/// Longest contact over gauge that still steers while driving on, `L/B = 2 (μ − c)/μ_t`.
+///
+/// The outer track drives all it can, the inner one rolls along braked to nothing: its half of the
+/// load grips by `μ`, both halves roll with `c`, and the moment `μ_t W L/4` holds.
+/// Source: J. Y. Wong, Theory of Ground Vehicles, chapter 6, steerability of tracked vehicles
+/// (from memory).
+///
+/// # Errors
+/// [`Impossible::Stuck`] when rolling takes all of the grip: it does not even go straight on.
+pub fn steer_limit(grip: Ratio, rolling: Ratio, sideways: Ratio) -> Result<Ratio, Impossible> {
+    if grip > rolling { Ok((grip - rolling) * 2.0 / sideways) } else { Err(Impossible::Stuck) }
 }
 
 /// Torque to bring a body from rest to a rate in a time, `M = I ω / t`.

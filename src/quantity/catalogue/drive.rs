@@ -69,6 +69,7 @@ pub const STALL_PUSH: Id<Force> = Id::new("stall-push");
 pub const PEAK_MOTOR_CURRENT: Id<Current> = Id::new("peak-motor-current");
 pub const PEAK_MOTOR_TORQUE: Id<Torque> = Id::new("peak-motor-torque");
 pub const PEAK_PUSH: Id<Force> = Id::new("peak-push");
+pub const LASTING_POWER: Id<Power> = Id::new("lasting-power");
 pub const PUSH_MARGIN: Id<Ratio> = Id::new("push-margin");
 pub const ENGINE_EFFICIENCY: Id<Ratio> = Id::new("engine-efficiency");
 pub const FUEL_FLOW: Id<MassFlow> = Id::new("fuel-flow");
@@ -210,8 +211,9 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Drive, WINDING_LOSS, "loss in each winding", r"P_{\mathrm{cu}}", "The part of the loss that the current makes in the winding."),
     Entry::found(Drive, MOTOR_EFFICIENCY, "motor efficiency", r"\eta_m", "Shaft power over electric power, at this load.")
         .possible(0.0, 1.0),
-    Entry::found(Drive, PUSH_POWER, "power at the ground", r"P_g", "Push times speed: what the machine does with it all.")
+    Entry::found(Drive, PUSH_POWER, "power at the ground (in use)", r"P_g", "Push times speed: what the machine does with it all at the driving speed.")
         .headline(),
+    Entry::found(Drive, LASTING_POWER, "power at the ground (lasting)", r"P_{\mathrm{cont}}", "What the motors give at the ground for as long as the battery lasts, the winding just at its limit."),
     Entry::found(Drive, DRIVE_EFFICIENCY, "efficiency of the drive", r"\eta_d", "Power at the ground over power from the battery: controller, motors and gears together.")
         .possible(0.0, 1.0)
         .headline(),

@@ -53,6 +53,11 @@ pub const REGULATOR_VOLTAGE: Id<Voltage> = Id::new("regulator-voltage");
 pub const BATTERY_VOLTAGE: Id<Voltage> = Id::new("battery-voltage");
 pub const BATTERY_CUTOFF_VOLTAGE: Id<Voltage> = Id::new("battery-cutoff-voltage");
 pub const BATTERY_RESISTANCE: Id<Resistance> = Id::new("battery-resistance");
+pub const LIGHT_TEST_CURRENT: Id<Current> = Id::new("light-test-current");
+pub const LIGHT_TEST_VOLTAGE: Id<Voltage> = Id::new("light-test-voltage");
+pub const HEAVY_TEST_CURRENT: Id<Current> = Id::new("heavy-test-current");
+pub const HEAVY_TEST_VOLTAGE: Id<Voltage> = Id::new("heavy-test-voltage");
+pub const TESTED_BATTERY_RESISTANCE: Id<Resistance> = Id::new("tested-battery-resistance");
 pub const BATTERY_CHARGE: Id<Charge> = Id::new("battery-charge");
 pub const BATTERY_ENERGY: Id<Energy> = Id::new("battery-energy");
 pub const USABLE_ENERGY: Id<Energy> = Id::new("usable-energy");
@@ -148,6 +153,17 @@ pub(super) const ENTRIES: &[Entry] = &[
         .assumed(72000.0)
         .above_zero()
         .usual(3600.0, 72000.0),
+    Entry::given(Electrics, LIGHT_TEST_CURRENT, "light current of the two-load test", r"I_{t1}", "A small steady current, a fifth of the pack's charge each hour, drawn for ten seconds.")
+        .usual(0.0, 10.0),
+    Entry::given(Electrics, LIGHT_TEST_VOLTAGE, "voltage at the light current", r"V_{t1}", "What the pack shows under the light current.")
+        .above_zero()
+        .usual(1.0, 60.0),
+    Entry::given(Electrics, HEAVY_TEST_CURRENT, "heavy current of the two-load test", r"I_{t2}", "A larger current right after it: all of the pack's charge each hour, drawn for one second.")
+        .above_zero()
+        .usual(0.5, 100.0),
+    Entry::given(Electrics, HEAVY_TEST_VOLTAGE, "voltage at the heavy current", r"V_{t2}", "What the pack shows under the heavy current.")
+        .above_zero()
+        .usual(1.0, 60.0),
     Entry::given(Electrics, TEST_DISCHARGE_CURRENT, "current of a fast discharge test", r"I_t", "The steady current of a test that emptied the full lead-acid battery faster than the label's.")
         .above_zero()
         .usual(1.0, 100.0),
@@ -169,10 +185,10 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(800.0, 1200.0),
     Entry::either(Electrics, WIRE_GAUGE, "wire gauge (AWG)", r"n_w", "The American wire gauge; a larger number is a thinner wire, 0000 is written -3.")
         .possible(-3.0, 56.0)
-        .usual(4.0, 24.0),
+        .usual(-3.0, 28.0),
     Entry::either(Electrics, WIRE_DIAMETER, "wire diameter (metal)", r"d_w", "The diameter of a solid wire with as much metal.")
         .above_zero()
-        .usual(0.0005, 0.006),
+        .usual(0.0003, 0.007),
     Entry::given(Electrics, WIRE_LENGTH, "wire run (one way)", r"l_w", "How far the wire goes, one way; both wires are counted.")
         .usual(0.05, 5.0),
     Entry::given(Electrics, WIRE_METAL_FACTOR, "resistance of the wire's metal over copper", r"k_w", "How many times the resistance of copper the metal has at 20 °C: about 1.5 for copper-clad aluminium, 1.6 for aluminium.")
@@ -240,6 +256,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Electrics, BATTERY_VOLTAGE, "battery voltage (at rest)", r"V_b", "The voltage of the pack with nothing drawn.")
         .headline(),
     Entry::found(Electrics, BATTERY_CUTOFF_VOLTAGE, "cut-off voltage of the pack", r"V_{\mathrm{off}}", "The voltage at which the controller gives up."),
+    Entry::found(Electrics, TESTED_BATTERY_RESISTANCE, "battery resistance by two loads", r"R_t", "The internal resistance of the pack as it was tested, wires up to the voltmeter included."),
     Entry::found(Electrics, BATTERY_RESISTANCE, "battery resistance (warm)", r"R_b", "The internal resistance of the pack at room temperature."),
     Entry::found(Electrics, BATTERY_CHARGE, "battery capacity", r"Q_b", "The charge the full pack holds."),
     Entry::found(Electrics, BATTERY_ENERGY, "energy of the battery", r"E_b", "All the energy in the full battery.")

@@ -82,7 +82,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(380.0, 900.0),
     Entry::given(Heat, WINDING_LIMIT, "winding temperature limit", r"T_{w,\mathrm{lim}}", "The most the winding may reach: by its insulation class, its magnets or the maker, whichever is least.")
         .above_zero()
-        .usual(CELSIUS + 70.0, CELSIUS + 180.0),
+        .usual(CELSIUS + 70.0, CELSIUS + 220.0),
     Entry::given(Heat, WORK_TIME, "working time", r"t_1", "How long it works at a stretch.")
         .above_zero()
         .usual(5.0, 7200.0),

@@ -48,6 +48,8 @@ pub const LARGEST_THRUST: Id<Force> = Id::new("largest-thrust");
 pub const DRIVE_THRUST: Id<Force> = Id::new("drive-thrust");
 pub const ACCELERATION: Id<Acceleration> = Id::new("acceleration");
 pub const CLIMB_AT_SPEED: Id<Angle> = Id::new("climb-at-speed");
+pub const CLIMB_RATE: Id<Speed> = Id::new("climb-rate");
+pub const GRIP_POWER_SPEED: Id<Speed> = Id::new("grip-power-speed");
 pub const POWER_TOP_SPEED: Id<Speed> = Id::new("power-top-speed");
 pub const DRAG_TOP_SPEED: Id<Speed> = Id::new("drag-top-speed");
 pub const GEARED_TOP_SPEED: Id<Speed> = Id::new("geared-top-speed");
@@ -77,8 +79,8 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(-1e3, 1e3)
         .units(&["m/s²"], &["ft/s²"])
         .usual(0.0, 5.0),
-    Entry::either(Motion, DRIVE_POWER, "power at the ground", r"P_d", "What arrives at the tracks or wheels, after motor and gears: the most, unless you say less.")
-        .usual(20.0, 5e4),
+    Entry::either(Motion, DRIVE_POWER, "power at the ground (most)", r"P_d", "What arrives at the tracks or wheels, after motor and gears: the most, unless you say less.")
+        .usual(1.0, 5e4),
     Entry::either(Motion, DRIVE_TORQUE, "torque at the axles", r"T_d", "The largest torque of all driven axles together, after the gears.")
         .usual(0.5, 500.0),
     Entry::either(Motion, DRIVE_RADIUS, "rolling radius", r"r_d", "The radius at which the torque pushes: half the distance per turn over π. For a track, the sprocket's.")
@@ -92,7 +94,7 @@ pub(super) const ENTRIES: &[Entry] = &[
         .usual(0.0, 5.0),
     Entry::given(Motion, DRAG_COEFFICIENT, "drag coefficient", r"C_d", "How much the shape drags in the air: about 0.3 for a car, 0.9 for an upright rider, 1.1 for a flat plate.")
         .units(&[""], &[""])
-        .usual(0.2, 1.3),
+        .usual(0.04, 1.3),
     Entry::given(Motion, FRONTAL_AREA, "frontal area", r"A_f", "The shadow of machine and rider, lit from the front.")
         .usual(0.01, 3.0),
     Entry::given(Motion, ALTITUDE, "altitude", "H", "How high above the sea the machine works.")
@@ -157,8 +159,10 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(f64::MIN, f64::MAX)
         .units(&["m/s²"], &["ft/s²"])
         .headline(),
-    Entry::found(Motion, CLIMB_AT_SPEED, "slope that the thrust climbs at the driving speed", r"\theta_v", "How steep it could still go without losing speed; below zero it needs a downhill.")
+    Entry::found(Motion, CLIMB_AT_SPEED, "steepest slope at the driving speed", r"\theta_v", "How steep it could still go without losing speed, by power, torque, grip and balance together; below zero it needs a downhill.")
         .possible(-std::f64::consts::FRAC_PI_2, std::f64::consts::FRAC_PI_2),
+    Entry::found(Motion, CLIMB_RATE, "climb rate by power", r"w_P", "The fastest it can gain height if all the power at the ground lifts it: no slope is climbed faster."),
+    Entry::found(Motion, GRIP_POWER_SPEED, "speed at which grip and power change places", r"v_{\mathrm{gp}}", "Slower than this the grip sets the thrust, faster the power does."),
     Entry::found(Motion, POWER_TOP_SPEED, "top speed by power", r"v_P", "Where the power just keeps up with ground, slope and air."),
     Entry::found(Motion, DRAG_TOP_SPEED, "top speed by drag", r"v_D", "Where the air takes all that the largest thrust leaves over."),
     Entry::found(Motion, GEARED_TOP_SPEED, "top speed by gearing", r"v_G", "Where the motors, through their gears, give just the thrust that holds it; with an engine, the speed at its engine speed."),

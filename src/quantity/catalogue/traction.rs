@@ -142,7 +142,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Traction, GRIP_CLIMB, "steepest climb by grip", r"\theta_g", "The steepest slope on which grip still beats rolling resistance; a negative angle means not even the level.")
         .possible(-90.0 * DEGREE, 90.0 * DEGREE)
         .headline(),
-    Entry::found(Traction, GRIP_ACCELERATION, "acceleration by grip", r"a_g", "The most it can gain speed by grip alone, uphill; below zero it cannot start on this slope.")
+    Entry::found(Traction, GRIP_ACCELERATION, "acceleration by grip", r"a_g", "The most it can gain speed that grip allows, uphill and against rolling resistance; below zero it cannot start on this slope.")
         .possible(ANY.0, ANY.1),
     Entry::found(Traction, SLIDE_ANGLE, "slope on which it slides", r"\theta_s", "The steepest slope on which friction still holds it, drive locked."),
     Entry::found(Traction, SLIDING_FRICTION, "friction while sliding", r"F_s", "How hard the ground holds back a machine that slides."),

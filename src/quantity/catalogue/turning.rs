@@ -40,6 +40,11 @@ pub const SIDEWAYS_GRIP: Id<Ratio> = Id::new("sideways-grip");
 pub const BANK_SPEED: Id<Speed> = Id::new("bank-speed");
 pub const TURNING_RATE: Id<AngularSpeed> = Id::new("turning-rate");
 pub const YAW_INERTIA: Id<Inertia> = Id::new("yaw-inertia");
+pub const RUNNING_GEAR_MASS: Id<Mass> = Id::new("running-gear-mass");
+pub const RUNNING_GEAR_INERTIA: Id<Inertia> = Id::new("running-gear-inertia");
+pub const SIZED_YAW_INERTIA: Id<Inertia> = Id::new("sized-yaw-inertia");
+pub const STEER_RATIO: Id<Ratio> = Id::new("steer-ratio");
+pub const STEER_RATIO_LIMIT: Id<Ratio> = Id::new("steer-ratio-limit");
 pub const YAW_RADIUS: Id<Length> = Id::new("yaw-radius");
 pub const TIMED_INERTIA: Id<Inertia> = Id::new("timed-inertia");
 pub const TURNING_MOMENT: Id<Torque> = Id::new("turning-moment");
@@ -139,6 +144,8 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Turning, TWIST_PERIOD, "period of the machine on the wire", r"T_t", "The time of one twist there and back, hung on the wire under its balance point.")
         .above_zero()
         .usual(0.5, 20.0),
+    Entry::given(Turning, RUNNING_GEAR_MASS, "mass of the running gear", r"m_{\mathrm{rg}}", "The mass of all tracks with their wheels and frames, spread evenly along the ground contact: it says how much a sum of points leaves out.")
+        .usual(0.2, 150.0),
     Entry::found(Turning, TURN_RADIUS, "turning radius", "R", "From the middle of the turn to the middle of the machine.")
         .headline(),
     Entry::found(Turning, STEER_ANGLE_NEEDED, "steering angle for that radius", r"\delta_n", "What the front wheels or skis must point to at a walking pace."),
@@ -154,6 +161,11 @@ pub(super) const ENTRIES: &[Entry] = &[
         .above_zero()
         .usual(1e-3, 300.0)
         .headline(),
+    Entry::found(Turning, RUNNING_GEAR_INERTIA, "yaw inertia of the running gear's own size", r"I_{\mathrm{rg}}", "What tracks, as boxes about their own middles, add to a yaw inertia that counts them as points."),
+    Entry::found(Turning, SIZED_YAW_INERTIA, "yaw inertia, the running gear's size counted", r"I_{z+}", "The yaw inertia of points with what the running gear's own size adds; pin the yaw inertia to it to swing with it.")
+        .above_zero(),
+    Entry::found(Turning, STEER_RATIO, "contact length over gauge", r"L/B", "Long and narrow machines are hard to turn: below about 1.7 most tracked machines steer well."),
+    Entry::found(Turning, STEER_RATIO_LIMIT, "longest contact over gauge that still steers", r"(L/B)_{\mathrm{max}}", "Past this the outer track cannot push hard enough to turn the machine while it drives on, whatever its motor."),
     Entry::found(Turning, YAW_RADIUS, "radius of gyration", r"k_z", "How far from the middle the mass sits, on the whole."),
     Entry::found(Turning, TIMED_INERTIA, "inertia by a timed swing", r"I_s", "The moment of inertia about the swing's axis, moved to the centre of gravity."),
     Entry::found(Turning, TWIST_INERTIA, "inertia by a twisting wire", r"I_t", "The moment of inertia about the wire, from the periods of a known rod and of the machine on it."),
@@ -165,7 +177,7 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::found(Turning, SKID_THRUST, "thrust to turn on the spot", r"F_{\mathrm{skid}}", "The thrust of both sides together at which the tracks just begin to turn it."),
     Entry::found(Turning, YAW_ACCELERATION, "yaw acceleration", r"\alpha_z", "How quickly it answers the steering, on the spot.")
         .headline(),
-    Entry::found(Turning, SWING_TIME, "time to swing through the angle", r"t_\psi", "From rest, with all the moment that is left; it is still turning at the end.")
+    Entry::found(Turning, SWING_TIME, "time to swing through the angle", r"t_\psi", "From rest, with all the moment that is left, no faster than the tracks can run; it is still turning at the end.")
         .headline(),
     Entry::found(Turning, SWING_STOP_TIME, "time to swing and stop", r"t_{\psi 0}", "From rest to rest: the moment one way for half the angle, the other way for the rest."),
     Entry::found(Turning, SWING_MOMENT_NEEDED, "moment for the time wanted", r"M_w", "What must turn the machine, on top of what the ground holds, to swing and stop in the time wanted.")

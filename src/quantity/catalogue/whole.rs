@@ -88,11 +88,11 @@ pub(super) const ENTRIES: &[Entry] = &[
     Entry::given(Whole, POWER_RESERVE, "most power over cruising power", "r", "How many times the cruising power the drive must be able to give.")
         .assumed(3.0)
         .possible(1.0, 100.0)
-        .usual(1.5, 6.0),
+        .usual(1.5, 10.0),
     Entry::given(Whole, FRAME_SHARE, "frame for each mass", r"\beta_f", "The mass of frame and running gear that each kilogram of the whole machine asks for.")
         .assumed(0.0)
         .possible(0.0, 1.0)
-        .usual(0.0, 0.5),
+        .usual(0.0, 0.6),
     Entry::found(Whole, BATTERY_MASS_SHARE, "battery for each mass", r"\beta_b", "The mass of battery that each kilogram of the whole machine asks for."),
     Entry::found(Whole, DRIVE_MASS_SHARE, "drive for each mass", r"\beta_d", "The mass of motor, gears and controller that each kilogram of the whole machine asks for."),
     Entry::found(Whole, GROWTH_SHARE, "all that each mass asks for", r"\beta", "Battery, drive and frame for each kilogram of the whole machine; at 1 no battery closes it."),

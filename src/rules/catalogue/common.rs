@@ -28,3 +28,8 @@ pub(super) const MOMENT: &[Caution] = &[Caution {
 pub(super) fn exceeds(values: &Values, what: impl Into<AnyId>, limit: impl Into<AnyId>) -> bool {
     values.si(what).zip(values.si(limit)).is_some_and(|(what, limit)| what > limit)
 }
+
+/// Whether it is known and less than `limit`, in SI units.
+pub(super) fn below(values: &Values, what: impl Into<AnyId>, limit: f64) -> bool {
+    values.si(what).is_some_and(|what| what < limit)
+}

@@ -5,6 +5,7 @@ mod collision;
 mod pulse;
 mod support;
 
+use super::common::exceeds;
 use crate::physics::{impact, pressure};
 use crate::quantity::catalogue::impact::*;
 use crate::quantity::catalogue::machine::{GRAVITY, MASS, WEIGHT};
@@ -212,7 +213,7 @@ fn what_the_force_meets() -> Vec<Rule> {
             .holds("One hit on a sound part; repeated hits break it at less.")
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[Caution {
-                when: |values| values.si(PEAK_IMPACT_FORCE) > values.si(FRAME_STRENGTH),
+                when: |values| exceeds(values, PEAK_IMPACT_FORCE, FRAME_STRENGTH),
                 says: "The peak force is more than the weakest mount can take.",
             }]),
         Rule::new(SHOCK_MARGIN, (SHOCK_LIMIT, PEAK_DECELERATION_G), impact::shock_margin)
@@ -224,7 +225,7 @@ fn what_the_force_meets() -> Vec<Rule> {
             .holds("Pulses about as long as the one the limit was given for.")
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[Caution {
-                when: |values| values.si(PEAK_DECELERATION_G) > values.si(SHOCK_LIMIT),
+                when: |values| exceeds(values, PEAK_DECELERATION_G, SHOCK_LIMIT),
                 says: "The peak deceleration is more than the most delicate part may see.",
             }]),
     ]

@@ -1,6 +1,7 @@
 //! Force, power, speed and stopping.
 
 mod air;
+mod climb;
 mod drive;
 mod limits;
 mod resistance;
@@ -14,6 +15,7 @@ pub(super) fn rules() -> Vec<Rule> {
     rules.extend(resistance::rules());
     rules.extend(drive::rules());
     rules.extend(limits::rules());
+    rules.extend(climb::rules());
     rules.extend(run::rules());
     rules.extend(stop::rules());
     rules

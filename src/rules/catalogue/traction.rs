@@ -2,6 +2,7 @@
 
 mod friction;
 mod indices;
+mod shear_test;
 mod sinkage;
 mod snow;
 mod thrust;
@@ -38,6 +39,7 @@ pub(super) fn rules() -> Vec<Rule> {
     let mut rules = sinkage::rules();
     rules.extend(wheels::rules());
     rules.extend(thrust::rules());
+    rules.extend(shear_test::rules());
     rules.extend(friction::rules());
     rules.extend(snow::rules());
     rules.extend(indices::rules());

@@ -2,6 +2,7 @@
 
 mod curve;
 mod spin;
+mod steer;
 mod swing;
 
 use crate::quantity::catalogue::ground::GRIP_COEFFICIENT;
@@ -11,6 +12,7 @@ use crate::rules::{Caution, Rule, Values};
 pub(super) fn rules() -> Vec<Rule> {
     let mut rules = curve::rules();
     rules.extend(swing::rules());
+    rules.extend(steer::rules());
     rules.extend(spin::rules());
     rules
 }

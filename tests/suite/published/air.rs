@@ -7,7 +7,7 @@ use super::{Case, Expect::Found, check, read, recalled};
 
 const US_1976: &str = "U.S. Standard Atmosphere 1976 (NOAA, NASA, USAF)";
 
-const AIR: &[Case] = &[
+pub(crate) const AIR: &[Case] = &[
     read(
         "standard-air-0m",
         0.0005,

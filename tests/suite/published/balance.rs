@@ -14,7 +14,7 @@ const MERIAM: &str = "J. L. Meriam and L. G. Kraige, Engineering Mechanics: Dyna
 const NHTSA: &str = "NHTSA report DOT HS 809 868, sales-weighted averages of model year 2003";
 const ATV: &str = "FME Inc., ATV Static Stability Tests (2007), read at studylib.net";
 
-const LOADS: &[Case] = &[
+pub(crate) const LOADS: &[Case] = &[
     read(
         "axle-car-52-percent",
         0.001,
@@ -133,7 +133,7 @@ fn a_cone_of_parts_balances_at_a_quarter() {
     assert!((found - 0.25).abs() <= 0.001 * 0.25, "{found}");
 }
 
-const ENDS: &[Case] = &[
+pub(crate) const ENDS: &[Case] = &[
     read(
         "load-shift-slope-reduces-braking",
         0.001,
@@ -209,7 +209,7 @@ const ENDS: &[Case] = &[
     ),
 ];
 
-const SIDES: &[Case] = &[
+pub(crate) const SIDES: &[Case] = &[
     read(
         "ssf-passenger-car-2003",
         0.002,

@@ -5,7 +5,20 @@ use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
 use super::unit::{CELSIUS, HOUR, MILLI, MINUTE};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const BATTERIES: &[Case] = &[
+pub(crate) const BATTERIES: &[Case] = &[
+    read(
+        "two-loads-12v",
+        0.012,
+        &[
+            (LIGHT_TEST_CURRENT.any(), 1.188),
+            (LIGHT_TEST_VOLTAGE.any(), 11.9),
+            (HEAVY_TEST_CURRENT.any(), 20.0),
+            (HEAVY_TEST_VOLTAGE.any(), 10.0),
+        ],
+        &[Found(TESTED_BATTERY_RESISTANCE.any(), 0.100)],
+        "OpenStax, University Physics Volume 2, section 10.1, example of a 12.00-V battery of 0.100 ohm on 10.0 ohm and on 0.500 ohm",
+        "Printed currents and voltages in, the printed resistance out; the light voltage is printed to three figures.",
+    ),
     read(
         "sag-light-load",
         0.001,

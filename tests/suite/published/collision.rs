@@ -11,7 +11,7 @@ const TRUCK: &str =
     "OpenStax, University Physics Volume 1, section 9.4, Example 9.13 (module m58321)";
 const CP_8_5: &str = "OpenStax, College Physics 2e, section 8.5 (module m42164)";
 
-const COLLISIONS: &[Case] = &[
+pub(crate) const COLLISIONS: &[Case] = &[
     read(
         "collision-puck-goalie",
         0.002,
@@ -116,7 +116,7 @@ const RATE: f64 = 30e6 * PSI * ROD / (48.0 * INCH);
 const COLLAR: &str = "Gere and Timoshenko, Mechanics of Materials, Problem 2.8-1 with solution";
 
 /// Drops onto an elastic support, the stiffness in and the peak out.
-const DROPS: &[Case] = &[
+pub(crate) const DROPS: &[Case] = &[
     read(
         "drop-on-spring-instrument-package",
         0.005,
@@ -186,7 +186,7 @@ const DROPS: &[Case] = &[
 ];
 
 /// Shock tests of a datasheet, the bumper for a limit, and loads on mounts.
-const TESTED: &[Case] = &[
+pub(crate) const TESTED: &[Case] = &[
     // The package again: its peak in, the spring it stands on and its own load out.
     read(
         "spring-for-instrument-package",

@@ -96,7 +96,7 @@ const ALONG_SHORT: [(AnyId, f64); 8] =
 const ALONG_LONG: [(AnyId, f64); 8] =
     and(along(5.0, 5.0, [0.03, 2e-5, 0.706]), warm(120.0, 5.0 * 1.0));
 
-const STILL_AIR: &[Case] = &[
+pub(crate) const STILL_AIR: &[Case] = &[
     read(
         "vertical-plate-laminar-sukhatme",
         0.002,
@@ -208,7 +208,7 @@ const STILL_AIR: &[Case] = &[
     ),
 ];
 
-const MOVING_AIR: &[Case] = &[
+pub(crate) const MOVING_AIR: &[Case] = &[
     read(
         "flat-plate-laminar",
         0.001,
@@ -251,7 +251,7 @@ const MOVING_AIR: &[Case] = &[
     ),
 ];
 
-const RADIATION_AND_FINS: &[Case] = &[
+pub(crate) const RADIATION_AND_FINS: &[Case] = &[
     read(
         "radiation-person",
         0.01,

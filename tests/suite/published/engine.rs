@@ -7,7 +7,7 @@ use heftwise::quantity::catalogue::{
 use super::unit::{CELSIUS, HOUR, KILO, KMH, MILLI};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const PART_LOAD: &[Case] = &[
+pub(crate) const PART_LOAD: &[Case] = &[
     read(
         "part-load-full",
         0.001,
@@ -206,13 +206,13 @@ const PART_LOAD: &[Case] = &[
         "brake-mean-pressure",
         0.001,
         &[(ENGINE_TORQUE.any(), 100.0), (ENGINE_DISPLACEMENT.any(), 1e-3)],
-        &[Found(BRAKE_MEAN_PRESSURE.any(), 6.28 * 2.0 * 100.0 * KILO)],
+        &[Found(BRAKE_MEAN_PRESSURE.any(), 2.0 * 628.0 * KILO)],
         "J. B. Heywood, Internal Combustion Engine Fundamentals, section 2.7: 6.28 n_R T / V in kPa, N m and dm³ (from memory)",
         "Four strokes, so two turns for each cycle.",
     ),
 ];
 
-const GROWTH: &[Case] = &[
+pub(crate) const GROWTH: &[Case] = &[
     recalled(
         "growth-factor-all-free",
         0.002,

@@ -7,7 +7,7 @@ use super::{Case, Expect::Found, check, read};
 
 const EC_40: &str = "maxon motor, catalogue page of the brushless motor EC 40 (40 mm, 120 W), May 2013, winding with nominal voltage 24 V";
 
-const THROUGH_GEARS: &[Case] = &[
+pub(crate) const THROUGH_GEARS: &[Case] = &[
     read(
         "nominal-current-as-limit-24v",
         0.005,

@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{impact::*, machine::*, pressure::*, running_
 use super::unit::*;
 use super::{Case, Expect::Found, check, read, recalled};
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     read(
         "ngp-tracked-carrier-m113",
         0.01,

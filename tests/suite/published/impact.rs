@@ -10,7 +10,7 @@ const CP_2_5: &str =
     "OpenStax, College Physics 2e, section 2.5, problems and Example 2.12 (module m42099)";
 const HIGHWAY_CODE: &str = "UK Highway Code, typical stopping distances";
 
-const BY_TIME: &[Case] = &[
+pub(crate) const BY_TIME: &[Case] = &[
     read(
         "impulse-racquet-serve",
         0.01,
@@ -99,7 +99,7 @@ const BY_TIME: &[Case] = &[
     ),
 ];
 
-const BY_DISTANCE: &[Case] = &[
+pub(crate) const BY_DISTANCE: &[Case] = &[
     read(
         "stop-distance-dashboard",
         0.002,
@@ -184,7 +184,7 @@ const BY_DISTANCE: &[Case] = &[
 ];
 
 /// Braking parts of stopping distances: the printed distance in, the deceleration or force out.
-const BRAKING: &[Case] = &[
+pub(crate) const BRAKING: &[Case] = &[
     read(
         "stop-dry-and-wet-concrete",
         0.002,
@@ -240,7 +240,7 @@ const ROD_AREA: f64 = 0.75 * INCH * INCH;
 const ROD_RATE: f64 = 30e6 * PSI * ROD_AREA / (48.0 * INCH);
 
 /// Straight springs: the printed deflection in, the peak force and the given stiffness out.
-const SPRINGS: &[Case] = &[
+pub(crate) const SPRINGS: &[Case] = &[
     read(
         "spring-bumper-train",
         0.002,

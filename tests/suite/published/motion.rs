@@ -16,7 +16,7 @@ const HP: f64 = 745.699_871_582;
 const SLUG_PER_CUBIC_FOOT: f64 = LBF / (FOOT * FOOT * FOOT * FOOT);
 const FOOT2: f64 = FOOT * FOOT;
 
-const DRAG: &[Case] = &[
+pub(crate) const DRAG: &[Case] = &[
     read(
         "drag-2000lb-car-70mph",
         0.001,
@@ -131,22 +131,38 @@ const DRAG: &[Case] = &[
     ),
 ];
 
-const FORCE_AND_POWER: &[Case] = &[
+pub(crate) const FORCE_AND_POWER: &[Case] = &[
     read(
         "max-grade-2000lb-car",
         0.003,
         &[
             (WEIGHT.any(), 2000.0 * LBF),
-            (DRIVE_THRUST.any(), 255.0 * LBF),
+            (TORQUE_FORCE.any(), 255.0 * LBF),
             (AIR_DENSITY.any(), 0.002045 * SLUG_PER_CUBIC_FOOT),
             (DRAG_COEFFICIENT.any(), 0.40),
             (FRONTAL_AREA.any(), 20.0 * FOOT2),
             (DRIVING_SPEED.any(), 70.0 * MPH),
-            (ROLLING_RESISTANCE.any(), 33.97 * LBF),
+            (ROLLING_COEFFICIENT.any(), 33.97 / 2000.0),
         ],
         &[Found(CLIMB_AT_SPEED.any(), 0.0674)],
         MANNERING,
         "Printed terms; the grade is their balance by the small-angle rule, within 0.1 % of the angle.",
+    ),
+    read(
+        "climb-rate-1200kg-15pct",
+        0.005,
+        &[(WEIGHT.any(), 1200.0 * 9.8), (DRIVE_POWER.any(), 0.75 * 58e3)],
+        &[Found(CLIMB_RATE.any(), 90.0 * KMH * 0.148_340)],
+        UP_7_4,
+        "Printed 58 kW at 90 km/h up 15 %, three quarters of it against gravity: the height gained each second is the speed times the sine.",
+    ),
+    read(
+        "grip-meets-power-car",
+        0.005,
+        &[(DRIVE_POWER.any(), 10.77 * HP), (GRIP_PUSH.any(), 10.77 * HP / (55.0 * MPH))],
+        &[Found(GRIP_POWER_SPEED.any(), 55.0 * MPH)],
+        "M. J. Moran and H. N. Shapiro, Fundamentals of Engineering Thermodynamics, 8th edition, problem 2.23",
+        "The printed power over the force it gives at the printed speed, taken as the grip: the speed comes back; worked for this check.",
     ),
     read(
         "level-power-3040lbf-car",
@@ -287,7 +303,7 @@ const DRY_HALF: [(AnyId, f64); 7] = on_four_degrees(1.0, 0.5);
 const ICE_HALF: [(AnyId, f64); 7] = on_four_degrees(0.1, 0.5);
 const ICE_ALL: [(AnyId, f64); 7] = on_four_degrees(0.1, 1.0);
 
-const GRIP: &[Case] = &[
+pub(crate) const GRIP: &[Case] = &[
     read(
         "grip-uphill-dry-2wd",
         0.005,

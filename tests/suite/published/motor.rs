@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
 use super::unit::{MILLI, RPM};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const LINE: &[Case] = &[
+pub(crate) const LINE: &[Case] = &[
     read(
         "kt-from-kv-24v",
         0.005,
@@ -175,7 +175,23 @@ const LINE: &[Case] = &[
     ),
 ];
 
-const WORK: &[Case] = &[
+pub(crate) const WORK: &[Case] = &[
+    read(
+        "lasting-power-24v",
+        0.006,
+        &[
+            (MOTOR_SUPPLY_VOLTAGE.any(), 24.0),
+            (MOTOR_LOOP_RESISTANCE.any(), 0.436),
+            (NO_LOAD_CURRENT.any(), 0.443),
+            (PEAK_MOTOR_CURRENT.any(), 55.0),
+            (CONTINUOUS_CURRENT.any(), 5.78),
+            (MOTOR_COUNT.any(), 1.0),
+            (GEAR_EFFICIENCY.any(), 1.0),
+        ],
+        &[Found(LASTING_POWER.any(), 115.11)],
+        "maxon motor, catalogue page of the brushless motor EC 40 (40 mm, 120 W), May 2013, winding with nominal voltage 24 V",
+        "The maker's continuous rating: 120 mN*m at 9160 rpm; the first-order model gives 114.7 W.",
+    ),
     read(
         "motor-loss-24v",
         0.002,

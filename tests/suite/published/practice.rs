@@ -7,7 +7,7 @@ use super::{Case, Expect::Found, check, read};
 
 const SOURCE: &str = "Common practice, no published source";
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     read(
         "light-crawler-into-post",
         0.001,

@@ -32,7 +32,7 @@ macro_rules! pulse {
     };
 }
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     pulse!("pulse-iec-half-sine-15gn-11ms", HALF_SINE, 15.0, 11.0, 1.0, 0.05, IEC),
     pulse!("pulse-iec-half-sine-30gn-18ms", HALF_SINE, 30.0, 18.0, 3.4, 0.02, IEC),
     pulse!("pulse-iec-saw-tooth-30gn-18ms", SAW_TOOTH, 30.0, 18.0, 2.6, 0.025, IEC),

@@ -7,7 +7,7 @@ use super::{Case, Expect::Found, check, read, recalled};
 
 const ITF: &str = "ITF ball approval, rebound test: 254 cm drop, 135 to 147 cm rebound";
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     read(
         "restitution-tennis-ball-low",
         0.002,

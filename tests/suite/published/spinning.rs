@@ -14,7 +14,7 @@ const UP_10_4: &str = "OpenStax, University Physics Volume 1, section 10.4 (modu
 const UP_10_7: &str = "OpenStax, University Physics Volume 1, section 10.7 (module m58332)";
 const UP_11_3: &str = "OpenStax, University Physics Volume 1, section 11.3 (module m58337)";
 
-const SPEEDING_UP: &[Case] = &[
+pub(crate) const SPEEDING_UP: &[Case] = &[
     read(
         "spinup-merry-go-round-empty",
         0.002,
@@ -104,7 +104,7 @@ const SPEEDING_UP: &[Case] = &[
     ),
 ];
 
-const SPINNING: &[Case] = &[
+pub(crate) const SPINNING: &[Case] = &[
     read(
         "rim-grindstone",
         0.003,

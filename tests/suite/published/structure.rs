@@ -1,8 +1,8 @@
 //! Sections, beams, rods and materials.
 
-mod bolt;
-mod material;
-mod section;
+pub(crate) mod bolt;
+pub(crate) mod material;
+pub(crate) mod section;
 
 use heftwise::quantity::catalogue::structure::*;
 
@@ -14,7 +14,7 @@ const GERE_G1: &str = "Gere, Mechanics of Materials, table G-1, from memory";
 const GERE_G2: &str = "Gere, Mechanics of Materials, table G-2, from memory";
 const KSI: f64 = 1000.0 * PSI;
 
-const CANTILEVERS: &[Case] = &[
+pub(crate) const CANTILEVERS: &[Case] = &[
     recalled(
         "cantilever-round-bar-6061",
         0.002,
@@ -63,7 +63,7 @@ const CANTILEVERS: &[Case] = &[
 const MIDDLE: [f64; 3] = [0.25, 48.0, 16.0];
 const SPREAD: [f64; 3] = [0.125, 76.8, 24.0];
 
-const SUPPORTED: &[Case] = &[
+pub(crate) const SUPPORTED: &[Case] = &[
     read(
         "beam-centre-load-3m",
         0.003,
@@ -125,7 +125,7 @@ const SUPPORTED: &[Case] = &[
 const IN4: f64 = INCH * INCH * INCH * INCH;
 const QUARTER_PI: f64 = std::f64::consts::FRAC_PI_4;
 
-const RODS: &[Case] = &[
+pub(crate) const RODS: &[Case] = &[
     read(
         "axial-steel-hanger",
         0.005,

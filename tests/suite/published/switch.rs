@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{drive::*, electrics::*};
 use super::unit::{CELSIUS, KILO, MICRO, MILLI, NANO};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const SWITCHES: &[Case] = &[
+pub(crate) const SWITCHES: &[Case] = &[
     read(
         "switch-conduction-20a",
         0.001,

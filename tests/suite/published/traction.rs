@@ -1,8 +1,9 @@
 //! Soft ground, grip, snow and the indices of mobility.
 
-mod friction;
-mod indices;
-mod plates;
-mod snow;
-mod thrown;
-mod thrust;
+pub(crate) mod friction;
+pub(crate) mod indices;
+pub(crate) mod plates;
+pub(crate) mod shear_test;
+pub(crate) mod snow;
+pub(crate) mod thrown;
+pub(crate) mod thrust;

@@ -1,6 +1,8 @@
 //! Turns, moments of inertia, swinging round and spinning parts.
 
-use heftwise::quantity::catalogue::{balance::*, machine::*, motion::*, turning::*};
+use heftwise::quantity::catalogue::{
+    balance::*, ground::*, machine::*, motion::*, running_gear::*, turning::*,
+};
 
 use super::unit::*;
 use super::{Case, Expect::Found, by_rules, check, from_parts, read, recalled};
@@ -12,7 +14,7 @@ const UP_10_4: &str = "OpenStax, University Physics Volume 1, section 10.4 (modu
 const UP_10_5: &str = "OpenStax, University Physics Volume 1, section 10.5 (module m58330)";
 const BROWSER: &str = "J. K. Moore, BicycleParameters, measured data set Browser (raw periods and computed parameters)";
 
-const CURVES: &[Case] = &[
+pub(crate) const CURVES: &[Case] = &[
     read(
         "turn-car-flat-curve",
         0.005,
@@ -106,7 +108,55 @@ const CURVES: &[Case] = &[
 /// A rod of 5.56 kg, 30 mm thick and 1.05 m long, across the wire.
 const ROD: f64 = 5.56 * (1.05 * 1.05 / 12.0 + 0.015 * 0.015 / 4.0);
 
-const INERTIAS: &[Case] = &[
+pub(crate) const STEERING: &[Case] = &[
+    recalled(
+        "steer-ratio-sandy",
+        0.006,
+        &[
+            (GRIP_COEFFICIENT.any(), 0.577_35),
+            (ROLLING_COEFFICIENT.any(), 0.1),
+            (SIDEWAYS_COEFFICIENT.any(), 0.5),
+        ],
+        &[Found(STEER_RATIO_LIMIT.any(), 1.9)],
+        "J. Y. Wong, Theory of Ground Vehicles, chapter 6, steerability of tracked vehicles, sandy terrain of 30 degrees without cohesion",
+        "Printed as less than 1.9 (from memory). The friction angle's tangent is the grip.",
+    ),
+    recalled(
+        "steer-ratio-clayey",
+        0.006,
+        &[
+            (GRIP_COEFFICIENT.any(), 3.45 / 6.9),
+            (ROLLING_COEFFICIENT.any(), 0.1),
+            (SIDEWAYS_COEFFICIENT.any(), 0.4),
+        ],
+        &[Found(STEER_RATIO_LIMIT.any(), 2.0)],
+        "J. Y. Wong, Theory of Ground Vehicles, chapter 6, steerability of tracked vehicles, clay of 3.45 kPa under 6.9 kPa",
+        "Printed as less than 2 (from memory). Cohesion over pressure is the grip.",
+    ),
+    recalled(
+        "steer-ratio-m113",
+        0.001,
+        &[(CONTACT_LENGTH.any(), 105.0 * INCH), (GAUGE.any(), 85.0 * INCH)],
+        &[Found(STEER_RATIO.any(), 1.235)],
+        "R. P. Hunnicutt, Bradley: A History of American Fighting and Support Vehicles, M113 data sheet, as copied at afvdatabase.com",
+        "Contact length read, tread of 85 in from memory; their quotient worked for this check.",
+    ),
+];
+
+pub(crate) const INERTIAS: &[Case] = &[
+    read(
+        "two-tracks-as-plates",
+        1e-9,
+        &[
+            (RUNNING_GEAR_MASS.any(), 12.0),
+            (CONTACT_LENGTH.any(), 0.4),
+            (TRACK_WIDTH.any(), 0.3),
+            (YAW_INERTIA.any(), 1.0),
+        ],
+        &[Found(RUNNING_GEAR_INERTIA.any(), 0.25), Found(SIZED_YAW_INERTIA.any(), 1.25)],
+        "OpenStax, University Physics Volume 1, Figure 10.20, rectangular plate",
+        "The printed formula with numbers chosen for this check: 12 kg on a diagonal of 0.5 m.",
+    ),
     read(
         "inertia-rod-plus-sphere-far",
         0.002,
@@ -220,6 +270,11 @@ const INERTIAS: &[Case] = &[
 #[test]
 fn curves() {
     check(CURVES);
+}
+
+#[test]
+fn steering() {
+    check(STEERING);
 }
 
 #[test]

@@ -50,7 +50,7 @@ const fn warmed(capacity: f64) -> [(AnyId, f64); 3] {
     ]
 }
 
-const LUMPS: &[Case] = &[
+pub(crate) const LUMPS: &[Case] = &[
     read(
         "biot-apple",
         0.002,
@@ -184,7 +184,7 @@ const LUMPS: &[Case] = &[
 ];
 
 /// What the sun adds to a skin, and what the sizes of a box are to it.
-const SUN: &[Case] = &[
+pub(crate) const SUN: &[Case] = &[
     recalled(
         "sol-air-dark",
         0.02,
@@ -219,7 +219,7 @@ const SUN: &[Case] = &[
     ),
 ];
 
-const CHAINS: &[Case] = &[
+pub(crate) const CHAINS: &[Case] = &[
     read(
         "chain-thyristor",
         0.001,

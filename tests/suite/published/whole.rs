@@ -12,7 +12,7 @@ const WATT_HOUR: f64 = 3600.0;
 const MILE: f64 = 1609.344;
 
 /// The fuel of the aircraft is the battery here, its empty mass the frame.
-const SPIRAL: &[Case] = &[
+pub(crate) const SPIRAL: &[Case] = &[
     read(
         "sizing-patrol-aircraft-first-guess",
         1e-6,
@@ -44,7 +44,7 @@ const SPIRAL: &[Case] = &[
     ),
 ];
 
-const RANGES: &[Case] = &[read(
+pub(crate) const RANGES: &[Case] = &[read(
     "range-60-kwh-car",
     1e-9,
     &[
@@ -56,7 +56,7 @@ const RANGES: &[Case] = &[read(
     "Printed: 200 miles.",
 )];
 
-const SCALING: &[Case] = &[
+pub(crate) const SCALING: &[Case] = &[
     read(
         "square-cube-metre-cube-doubled",
         1e-9,
@@ -117,7 +117,7 @@ fn weight_spiral() {
 }
 
 /// Friction out and back; sliding stands for rolling, and nothing is lost on the way to the ground.
-const TRIPS: &[Case] = &[
+pub(crate) const TRIPS: &[Case] = &[
     read(
         "trip-book-1.8-n",
         0.001,

@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{drive::*, heat::*, machine::*, motion::*};
 use super::unit::{CELSIUS, KILO, KMH, RPM};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const WINDINGS: &[Case] = &[
+pub(crate) const WINDINGS: &[Case] = &[
     read(
         "winding-rise-6a-cold-copper",
         0.001,
@@ -114,7 +114,7 @@ const WINDINGS: &[Case] = &[
     ),
 ];
 
-const BRAKES: &[Case] = &[
+pub(crate) const BRAKES: &[Case] = &[
     read(
         "brake-truck-hill",
         0.003,

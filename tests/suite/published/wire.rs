@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{drive::*, electrics::*, heat::*};
 use super::unit::{CELSIUS, CM, KILO, MILLI, MM2};
 use super::{Case, Expect::Found, check, read, recalled};
 
-const WIRES: &[Case] = &[
+pub(crate) const WIRES: &[Case] = &[
     recalled(
         "copper-at-100c",
         0.0005,

@@ -146,14 +146,14 @@ proptest! {
     #[test]
     fn a_swing_keeps_energy(torque in 0.01..100.0, inertia in 1e-3..100.0, angle in 0.1..6.0) {
         let acceleration = turning::angular_acceleration(of(torque), of(inertia));
-        let energy = turning::spin_energy(of(inertia), turning::rate_after(of(angle), acceleration));
+        let energy = turning::spin_energy(of(inertia), turning::rate_after(of(angle), acceleration, None));
         prop_assert!(near(energy.si(), torque * angle, 1e-9));
         let slow = turning::angular_acceleration(of(torque), of(4.0 * inertia));
-        let (time, slow) = (turning::swing_time(of(angle), acceleration), turning::swing_time(of(angle), slow));
+        let (time, slow) = (turning::swing_time(of(angle), acceleration, None), turning::swing_time(of(angle), slow, None));
         prop_assert!(near(slow.si(), 2.0 * time.si(), 1e-12));
-        let both = turning::swing_and_stop_time(of(angle), acceleration);
+        let both = turning::swing_and_stop_time(of(angle), acceleration, None);
         prop_assert!(near(turning::moment_for_swing(of(inertia), of(angle), both).si(), torque, 1e-9));
-        prop_assert!(near(both.si(), 2.0 * turning::swing_time(of(angle / 2.0), acceleration).si(), 1e-9));
+        prop_assert!(near(both.si(), 2.0 * turning::swing_time(of(angle / 2.0), acceleration, None).si(), 1e-9));
     }
 
     /// A curve is as wide by its track speeds as by its rate of turning.
@@ -198,6 +198,6 @@ fn what_has_no_answer_says_so() {
     assert_eq!(quick, Err(Impossible::TooFastASwing));
     let high = motion::standard_temperature(of(12_000.0));
     assert_eq!(high, Err(Impossible::OutsideTroposphere));
-    let strong = motion::slope_reserve(of(100.0), of(0.0), of(0.0), of(50.0));
+    let strong = motion::slope_by_thrust(of(100.0), of(0.0), of(0.0), of(50.0));
     assert_eq!(strong, Err(Impossible::ClimbsAnything));
 }

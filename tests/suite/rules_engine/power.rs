@@ -8,6 +8,10 @@ pub const CELSIUS: f64 = 273.15;
 
 /// Two geared motors on a six-cell pack, with an engine's figures beside them.
 pub const POWER: &[(AnyId, f64)] = &[
+    (LIGHT_TEST_CURRENT.any(), 0.5),
+    (LIGHT_TEST_VOLTAGE.any(), 12.8),
+    (HEAVY_TEST_CURRENT.any(), 10.0),
+    (HEAVY_TEST_VOLTAGE.any(), 12.4),
     (SPEED_CONSTANT.any(), 45.0),
     (MOTOR_RESISTANCE.any(), 0.12),
     (NO_LOAD_CURRENT.any(), 0.8),

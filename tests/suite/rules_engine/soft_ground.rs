@@ -114,7 +114,7 @@ proptest! {
         let slope: Angle = climb::holds(of(grip));
         let gain = climb::sliding_down(of(grip), slope, of(9.81)).si();
         prop_assert!(gain.abs() < 1e-12);
-        prop_assert!(close(climb::grip_acceleration(of(grip), of(1.0), of(0.0), of(9.81)).si(), grip * 9.81, 1e-12));
+        prop_assert!(close(climb::grip_acceleration(of(grip), of(1.0), of(0.0), of(0.0), of(9.81)).si(), grip * 9.81, 1e-12));
     }
 
     /// The band holds the result, opens with the doubt and is nothing without one.

@@ -35,11 +35,11 @@ pub(in super::super) const ENTRIES: &[Entry] = &[
     Entry::given(Structure, MATERIAL_STRENGTH, "strength of the material", r"\sigma_s", "The stress at which it stays bent or breaks, whichever comes first; in a printed part, pulled along the strands.")
         .above_zero()
         .units(&["MPa"], &["psi", "ksi"])
-        .usual(10e6, 1000e6),
+        .usual(10e6, 1600e6),
     Entry::given(Structure, STRENGTH_ACROSS, "strength across the layers", r"\sigma_\perp", "The stress at which a printed part comes apart between its layers, or a fibre part across its fibres.")
         .above_zero()
         .units(&["MPa"], &["psi", "ksi"])
-        .usual(5e6, 60e6),
+        .usual(5e6, 1000e6),
     Entry::given(Structure, MATERIAL_DENSITY, "density of the material", r"\rho_m", "Mass over volume of the material.")
         .above_zero()
         .usual(400.0, 8000.0),

@@ -1,5 +1,6 @@
 //! Over backwards and over the nose.
 
+use super::super::common::exceeds;
 use crate::physics::balance;
 use crate::quantity::catalogue::balance::*;
 use crate::quantity::catalogue::machine::*;
@@ -57,7 +58,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[
                 Caution {
-                    when: |values| values.si(CLIMB_DEMAND) > values.si(FRONT_LIFT_LIMIT),
+                    when: |values| exceeds(values, CLIMB_DEMAND, FRONT_LIFT_LIMIT),
                     says: "The front lifts and the machine goes over backwards.",
                 },
                 STEEP,
@@ -95,7 +96,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[
                 Caution {
-                    when: |values| values.si(BRAKE_DEMAND) > values.si(NOSE_OVER_LIMIT),
+                    when: |values| exceeds(values, BRAKE_DEMAND, NOSE_OVER_LIMIT),
                     says: "The rear lifts in full braking and the machine goes over its nose.",
                 },
                 STEEP,

@@ -1,5 +1,6 @@
 //! How the load divides, and what scales say of it.
 
+use super::super::common::below;
 use uom::ConstZero;
 
 use crate::physics::{Impossible, balance, motion};
@@ -121,7 +122,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("A tilt of 15° or more; a small error of the scale moves the answer a lot. Secure the machine against rolling and falling.")
             .source(SCALES)
             .cautions(&[Caution {
-                when: |values| values.si(RAISE_ANGLE) < Some(15.0_f64.to_radians()),
+                when: |values| below(values, RAISE_ANGLE, 15.0_f64.to_radians()),
                 says: "The tilt is less than 15°: a small error of the scale moves this answer a lot.",
             }]),
     ]

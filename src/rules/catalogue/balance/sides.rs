@@ -1,5 +1,6 @@
 //! Over the side: standing, on a side slope, in a turn.
 
+use super::super::common::exceeds;
 use crate::physics::{Impossible, balance};
 use crate::quantity::catalogue::balance::*;
 use crate::quantity::catalogue::ground::GRIP_COEFFICIENT;
@@ -63,7 +64,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[
                 Caution {
-                    when: |values| values.si(SIDE_SLOPE_DEMAND) > values.si(STABILITY_FACTOR),
+                    when: |values| exceeds(values, SIDE_SLOPE_DEMAND, STABILITY_FACTOR),
                     says: "The machine tips over to the low side.",
                 },
                 Caution { when: slides_on_side_slope, says: "It slides down sideways before it tips." },
@@ -110,7 +111,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("A steady turn on level, smooth ground.")
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[Caution {
-                when: |values| values.si(DRIVING_SPEED) > values.si(TURN_SPEED_LIMIT),
+                when: |values| exceeds(values, DRIVING_SPEED, TURN_SPEED_LIMIT),
                 says: "Too fast for this turn: it tips or slides.",
             }]),
         Rule::new(TIPPING_PUSH, (WEIGHT, SIDE_ARM, PUSH_HEIGHT), balance::tipping_push)

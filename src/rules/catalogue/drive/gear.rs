@@ -1,5 +1,6 @@
 //! The gear chain, and what it makes of torque and turns.
 
+use super::super::common::below;
 use crate::physics::drive::gear;
 use crate::quantity::catalogue::drive::*;
 use crate::quantity::catalogue::motion::DRIVING_RESISTANCE;
@@ -14,7 +15,7 @@ const STAGE_ASSUMED: &[Caution] = &[Caution {
     says: "A stage that turns the speed down loses some power too, and none was said: give its efficiency. Belts pass on about 0.98, gears 0.95, chains 0.90, planetary 0.80, worms 0.60.",
 }];
 const BRAKES: &[Caution] = &[Caution {
-    when: |values| values.si(DRIVING_RESISTANCE) < Some(0.0),
+    when: |values| below(values, DRIVING_RESISTANCE, 0.0),
     says: "Below zero: downhill the ground drives each motor, and it must brake with this torque or the machine runs away. A controller that cannot brake needs another brake.",
 }];
 const GRIP: &[Caution] = &[Caution {

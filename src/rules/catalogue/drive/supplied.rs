@@ -6,9 +6,10 @@ use crate::physics::Impossible;
 use crate::physics::drive::{gear, motor, supplied};
 use crate::quantity::catalogue::drive::*;
 use crate::quantity::catalogue::electrics::{CONTROLLER_HOT_RESISTANCE, SUPPLY_RESISTANCE};
+use crate::quantity::catalogue::heat::CONTINUOUS_CURRENT;
 use crate::quantity::catalogue::motion::{DRIVE_RADIUS, DRIVING_SPEED};
 use crate::quantity::{
-    Current, Force, Length, Ratio, Resistance, Speed, SpeedConstant, TorqueConstant, Voltage,
+    Current, Force, Length, Power, Ratio, Resistance, Speed, SpeedConstant, TorqueConstant, Voltage,
 };
 use crate::rules::Rule;
 
@@ -40,6 +41,24 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("For seconds: at half the line as much again is heat; what it gives for long is on its plate.")
         .source("The first-order model, maxon motor, catalogue chapter Key information")
         .cautions(MOMENT),
+        Rule::new(
+            LASTING_POWER,
+            (
+                MOTOR_SUPPLY_VOLTAGE,
+                MOTOR_LOOP_RESISTANCE,
+                NO_LOAD_CURRENT,
+                PEAK_MOTOR_CURRENT,
+                CONTINUOUS_CURRENT,
+                MOTOR_COUNT,
+                GEAR_EFFICIENCY,
+            ),
+            lasting_power,
+        )
+        .title("The same line, at the current the winding stands")
+        .formula(r"\q{lasting-power} = \q{motor-count} \cdot \q{gear-efficiency} \left( I - \q{no-load-current} \right) \left( \q{motor-supply-voltage} - I \cdot \q{motor-loop-resistance} \right), \; I = \min \left( \dfrac{1}{2} \left( \dfrac{\q{motor-supply-voltage}}{\q{motor-loop-resistance}} + \q{no-load-current} \right), \; \q{peak-motor-current}, \; \q{continuous-current} \right)")
+        .assumes(LINE)
+        .holds("Full throttle and the gearing to suit, in the air the continuous current is for; a warm winding gives a little less.")
+        .source("The first-order model, maxon motor, catalogue chapter Key information, at the maker's continuous current"),
         Rule::new(
             UNLOADED_SPEED,
             (
@@ -84,6 +103,20 @@ pub(super) fn rules() -> Vec<Rule> {
             .holds("Any driven wheel or sprocket.")
             .source("OpenStax, College Physics 2e, section 6.1"),
     ]
+}
+
+fn lasting_power(
+    voltage: Voltage,
+    resistance: Resistance,
+    no_load: Current,
+    peak: Current,
+    continuous: Current,
+    motors: Ratio,
+    efficiency: Ratio,
+) -> Result<Power, Impossible> {
+    let most = if continuous < peak { continuous } else { peak };
+    let shaft = supplied::greatest_power(voltage, resistance, no_load, most)?;
+    Ok(shaft * motors * efficiency)
 }
 
 fn unloaded(

@@ -1,6 +1,6 @@
 //! The pack itself: voltage, resistance, charge, energy, and what it may be asked for.
 
-use super::super::common::always;
+use super::super::common::{always, below};
 use super::super::whole::SHARE_ASSUMED;
 use crate::physics::electrics::battery;
 use crate::physics::whole::usable_energy;
@@ -60,6 +60,20 @@ fn pack() -> Vec<Rule> {
         .assumes(ALIKE)
         .holds("Room temperature and a steady current; a long pull finds more resistance than a short one.")
         .source(CELLS),
+        Rule::new(
+            TESTED_BATTERY_RESISTANCE,
+            (LIGHT_TEST_VOLTAGE, LIGHT_TEST_CURRENT, HEAVY_TEST_VOLTAGE, HEAVY_TEST_CURRENT),
+            battery::resistance_from_two_loads,
+        )
+        .title("What more current takes off the voltage")
+        .formula(r"\q{tested-battery-resistance} = \dfrac{\q{light-test-voltage} - \q{heavy-test-voltage}}{\q{heavy-test-current} - \q{light-test-current}}")
+        .assumes(&["The same pack, as full and as warm, the second load right after the first."])
+        .holds("That charge and temperature; a longer pull finds more.")
+        .source("The direct-current method of IEC 61960: a fifth of the charge an hour for 10 s, then all of it for 1 s (from memory)")
+        .cautions(&[Caution {
+            when: always,
+            says: "Use a load and leads rated for the current, never a short circuit: a pack can burn.",
+        }]),
         Rule::new(BATTERY_CHARGE, (CELL_CHARGE, CELLS_IN_PARALLEL), battery::pack_charge)
             .title("Side by side charges add, in a row they do not")
             .formula(r"\q{battery-charge} = \q{cell-charge} \cdot \q{cells-in-parallel}")
@@ -186,7 +200,7 @@ fn lead_acid() -> Vec<Rule> {
 }
 
 fn freezing(values: &Values) -> bool {
-    values.si(BATTERY_TEMPERATURE) < Some(273.15)
+    below(values, BATTERY_TEMPERATURE, 273.15)
 }
 
 fn supply(battery: Resistance, wires: Option<Resistance>, joints: Resistance) -> Resistance {

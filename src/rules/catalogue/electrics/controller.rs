@@ -1,6 +1,6 @@
 //! Motor controller and regulator.
 
-use super::super::common::over;
+use super::super::common::{exceeds, over};
 use crate::physics::drive::motor;
 use crate::physics::electrics::controller;
 use crate::quantity::catalogue::drive::{MOTOR_CURRENT, PEAK_MOTOR_CURRENT};
@@ -107,7 +107,7 @@ fn regulator() -> Vec<Rule> {
             .holds("Peaks of a second; steady heat lowers the limit.")
             .source("The definition of a margin; common practice, no published source")
             .cautions(&[Caution {
-                when: |values| values.si(REGULATOR_DEMAND) > values.si(REGULATOR_LIMIT),
+                when: |values| exceeds(values, REGULATOR_DEMAND, REGULATOR_LIMIT),
                 says: "Stalled servos can pull the regulator down, and the receiver resets: the machine may run on or stop answering. Fit a second supply.",
             }]),
         Rule::new(

@@ -1,5 +1,6 @@
 //! How much a bounce gives back, and coming down off a ledge.
 
+use super::super::common::exceeds;
 use super::NO_AIR;
 use crate::physics::impact;
 use crate::quantity::catalogue::impact::*;
@@ -22,7 +23,7 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("A straight drop without spin, as hard as the hit it stands for; harder hits bounce less.")
         .source("The rebound test of the International Tennis Federation's ball approval")
         .cautions(&[Caution {
-            when: |values| values.si(BOUNCE_TEST_REBOUND) > values.si(BOUNCE_TEST_DROP),
+            when: |values| exceeds(values, BOUNCE_TEST_REBOUND, BOUNCE_TEST_DROP),
             says: "It cannot come back higher than it was dropped from: look at both heights again.",
         }]),
         Rule::new(BOUNCE_ENERGY_KEPT, (RESTITUTION,), impact::energy_kept)

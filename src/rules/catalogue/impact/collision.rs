@@ -14,7 +14,10 @@ const ONE_LINE: &[&str] = &[
 const STRAIGHT: &str = "Straight collisions of two free bodies.";
 
 const PARTING: Caution = Caution {
-    when: |values| values.si(OTHER_SPEED) >= values.si(IMPACT_SPEED),
+    when: |values| {
+        let speeds = values.si(OTHER_SPEED).zip(values.si(IMPACT_SPEED));
+        speeds.is_some_and(|(other, impact)| other >= impact)
+    },
     says: "The two do not close in on each other, so there is no collision.",
 };
 

@@ -4,9 +4,9 @@ use crate::physics::Impossible;
 use crate::physics::drive::supplied;
 use crate::physics::motion::{self, Drive, Limit};
 use crate::quantity::catalogue::drive::{ENGINE_GROUND_SPEED, LINE_PUSH, UNLOADED_SPEED};
-use crate::quantity::catalogue::machine::{MASS, WEIGHT};
+use crate::quantity::catalogue::machine::MASS;
 use crate::quantity::catalogue::motion::*;
-use crate::quantity::catalogue::traction::{GRIP_PUSH, ROLLING_RESISTANCE};
+use crate::quantity::catalogue::traction::GRIP_PUSH;
 use crate::quantity::{Acceleration, Area, Density, Force, Id, Mass, Power, Speed};
 use crate::rules::{Caution, Fault, Maybe, Rule, Values};
 
@@ -36,7 +36,7 @@ pub(super) const WHICH_LIMIT: [Caution; 4] = [
     },
 ];
 
-const UNKNOWN: [Caution; 3] = [
+pub(super) const UNKNOWN: [Caution; 3] = [
     Caution {
         when: |values| any_unknown(values, &[DRIVE_POWER.any()]),
         says: "The power is not known, so it is not counted as a limit.",
@@ -124,17 +124,6 @@ pub(super) fn rules() -> Vec<Rule> {
         .holds("Any speed; below zero it slows down.")
         .source(GILLESPIE_2)
         .cautions(LIMITED),
-        Rule::new(
-            CLIMB_AT_SPEED,
-            (DRIVE_THRUST, Maybe(AIR_DRAG), ROLLING_RESISTANCE, WEIGHT),
-            climb,
-        )
-        .title("The slope that takes what is left over")
-        .formula(r"\q{climb-at-speed} = \arcsin \dfrac{\q{drive-thrust} - \q{air-drag} - \q{rolling-resistance}}{\q{weight}}")
-        .assumes(&["Grip and rolling resistance stay as they are on the present slope."])
-        .holds("Slopes near the present one; grip and balance on the new slope want their own check.")
-        .source("F. L. Mannering and S. S. Washburn, Principles of Highway Engineering and Traffic Analysis, chapter 2")
-        .cautions(&[NO_DRAG]),
         Rule::new(POWER_TOP_SPEED, (DRIVE_POWER, STEADY_RESISTANCE, AIR_DENSITY, Maybe(DRAG_AREA)), power_top_speed)
             .title("Where the power just keeps up")
             .formula(r"\q{power-top-speed} = \dfrac{\q{drive-power}}{\q{steady-resistance} + \frac{1}{2} \, \q{air-density} \cdot \q{drag-area} \cdot \q{power-top-speed}^2}")
@@ -218,7 +207,7 @@ pub(super) fn any_limit() -> Fault {
     Fault::NeedsOneOf(vec![DRIVE_POWER.any(), TORQUE_FORCE.any(), GRIP_PUSH.any()])
 }
 
-fn drive_thrust(
+pub(super) fn drive_thrust(
     speed: Speed,
     power: Option<Power>,
     torque: Option<Force>,
@@ -284,15 +273,6 @@ fn front_lifts_first(values: &Values) -> bool {
         (Some(lift), Some(grip)) => lift < grip,
         (lift, _) => lift.is_some(),
     }
-}
-
-fn climb(
-    thrust: Force,
-    drag: Option<Force>,
-    rolling: Force,
-    weight: Force,
-) -> Result<crate::quantity::Angle, Impossible> {
-    motion::slope_reserve(thrust, drag.unwrap_or_default(), rolling, weight)
 }
 
 fn power_top_speed(

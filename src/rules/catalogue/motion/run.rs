@@ -90,9 +90,9 @@ pub(super) fn rules() -> Vec<Rule> {
             .assumes(&["Everything turns in step with the ground."])
             .holds("Any speed, straight on.")
             .source("Newton's second law, OpenStax, University Physics Volume 1, section 5.3"),
-        Rule::new(POWER_TIME, (EQUIVALENT_MASS, TARGET_SPEED, RISE, GRAVITY, DRIVE_POWER), motion::constant_power_time)
+        Rule::new(POWER_TIME, (EQUIVALENT_MASS, TARGET_SPEED, MASS, RISE, GRAVITY, DRIVE_POWER), motion::constant_power_time)
             .title("Energy over power")
-            .formula(r"\q{power-time} = \dfrac{\q{equivalent-mass} \left( \frac{1}{2} \, \q{target-speed}^2 + \q{gravity} \cdot \q{rise} \right)}{\q{drive-power}}")
+            .formula(r"\q{power-time} = \dfrac{\frac{1}{2} \, \q{equivalent-mass} \cdot \q{target-speed}^2 + \q{mass} \cdot \q{gravity} \cdot \q{rise}}{\q{drive-power}}")
             .assumes(POWER_ALONE)
             .holds("A bound: no machine with that power is quicker.")
             .source(UP_7_4),

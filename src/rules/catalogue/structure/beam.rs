@@ -1,5 +1,6 @@
 //! A beam under a load.
 
+use super::super::common::exceeds;
 use crate::physics::structure;
 use crate::quantity::catalogue::structure::*;
 use crate::rules::{Caution, Origin, Rule, Values};
@@ -31,14 +32,13 @@ const STUBBY: Caution = Caution {
     says: "The beam is short for its depth: shear adds to the sag, and the sum is too low.",
 };
 const FOLDS: Caution = Caution {
-    when: |values| values.si(BEAM_STRESS) > values.si(MATERIAL_STRENGTH),
+    when: |values| exceeds(values, BEAM_STRESS, MATERIAL_STRENGTH),
     says: "The stress is more than the material bears: it stays bent or breaks.",
 };
 const PRINTED: Caution = Caution {
     // The same strength in every direction is no print.
     when: |values| {
-        values.si(STRENGTH_ACROSS).is_some()
-            && values.si(STRENGTH_ACROSS) < values.si(MATERIAL_STRENGTH)
+        values.si(STRENGTH_ACROSS).is_some() && exceeds(values, MATERIAL_STRENGTH, STRENGTH_ACROSS)
     },
     says: "Printed parts differ from print to print, lose strength when warm, and start to break at sharp inside corners: break a few test bars of your own.",
 };

@@ -1,5 +1,6 @@
 //! Bolted joints: clamp, slip, shear.
 
+use super::super::common::exceeds;
 use crate::physics::{impact, structure};
 use crate::quantity::catalogue::structure::*;
 use crate::rules::{Caution, Origin, Rule};
@@ -34,7 +35,7 @@ const SHEAR_ASSUMED: Caution = Caution {
     says: "Shear over tension is assumed: 0.6, for classes 4.6 to 8.8. Classes 10.9 and 12.9 take 0.5.",
 };
 const OVERSTRETCHED: Caution = Caution {
-    when: |values| values.si(HIGHEST_CLAMP) > values.si(PROOF_LOAD),
+    when: |values| exceeds(values, HIGHEST_CLAMP, PROOF_LOAD),
     says: "At the high end of its scatter this torque stretches the bolt for good.",
 };
 
@@ -147,7 +148,7 @@ fn joint() -> Vec<Rule> {
             .holds("One jerk; a joint that creeps to and fro works its bolts loose.")
             .source(MARGIN)
             .cautions(&[GRIP_ASSUMED, MAKERS, Caution {
-                when: |values| values.si(JOINT_LOAD) > values.si(LEAST_SLIP_LOAD),
+                when: |values| exceeds(values, JOINT_LOAD, LEAST_SLIP_LOAD),
                 says: "The joint may slip: more clamp or more grip helps, threadlocker does not.",
             }]),
         Rule::new(SHEAR_MARGIN, (JOINT_SHEAR_LOAD, JOINT_LOAD), impact::force_ratio)

@@ -1,5 +1,6 @@
 //! Material indices, and rods under a straight pull.
 
+use super::super::common::exceeds;
 use crate::physics::structure;
 use crate::quantity::catalogue::structure::*;
 use crate::quantity::{Density, Pressure, Ratio};
@@ -20,7 +21,7 @@ const SPRINGY: &[&str] = &["The material springs back: it is pulled less than it
 const COMPARE: &str = "A comparison of materials, not a size; fibres and wood along their length.";
 
 const GIVES: &[Caution] = &[Caution {
-    when: |values| values.si(ROD_STRESS) > values.si(MATERIAL_STRENGTH),
+    when: |values| exceeds(values, ROD_STRESS, MATERIAL_STRENGTH),
     says: "The rod stays longer or breaks.",
 }];
 

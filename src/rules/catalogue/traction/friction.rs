@@ -1,5 +1,6 @@
 //! Grip, sliding and rolling by coefficients, and the tests that find them.
 
+use super::super::common::below;
 use super::thrust::NO_PERMISSION;
 use crate::physics::traction::{climb, resistance};
 use crate::physics::weight;
@@ -18,6 +19,15 @@ const SHARE_ASSUMED: Caution = Caution {
         idle && values.origin(DRIVEN_SHARE) == Some(Origin::Assumed)
     },
     says: "All of the load is taken to stand on driven gear; say what share does, if some wheels or skis do not drive.",
+};
+
+const NO_ROLLING: Caution = Caution {
+    when: |values| values.si(ROLLING_COEFFICIENT).is_none(),
+    says: "Rolling resistance is not known, so it is left out: less than this is there.",
+};
+const CANNOT_START: Caution = Caution {
+    when: |values| below(values, GRIP_ACCELERATION, 0.0),
+    says: "Slope and rolling take more than the grip gives: it cannot start up this slope, whatever its motor.",
 };
 
 pub(super) fn rules() -> Vec<Rule> {
@@ -53,15 +63,15 @@ fn grip() -> Vec<Rule> {
             .cautions(&[NO_PERMISSION, SHARE_ASSUMED]),
         Rule::new(
             GRIP_ACCELERATION,
-            (GRIP_COEFFICIENT, DRIVEN_SHARE, SLOPE, GRAVITY),
-            climb::grip_acceleration,
+            (GRIP_COEFFICIENT, DRIVEN_SHARE, Maybe(ROLLING_COEFFICIENT), SLOPE, GRAVITY),
+            grip_acceleration,
         )
         .title("What grip leaves over to gain speed with")
-        .formula(r"\q{grip-acceleration} = \q{gravity} \cdot (\q{grip-coefficient} \cdot \q{driven-share} \cdot \cos \q{slope} - \sin \q{slope})")
-        .assumes(&[PROPORTIONAL, NOT_THE_MOTOR, "Rolling resistance, air and spinning parts are left out, and so is the shift of load to the tail."])
+        .formula(r"\q{grip-acceleration} = \q{gravity} \cdot \left( (\q{grip-coefficient} \cdot \q{driven-share} - \q{rolling-coefficient}) \cos \q{slope} - \sin \q{slope} \right)")
+        .assumes(&[PROPORTIONAL, NOT_THE_MOTOR, "Air is left out, and so is the shift of load to the tail; spinning parts take nothing from grip."])
         .holds("A start on firm ground, any mass.")
         .source(ON_SLOPES)
-        .cautions(&[SHARE_ASSUMED]),
+        .cautions(&[SHARE_ASSUMED, NO_ROLLING, CANNOT_START]),
         Rule::new(SLIDE_ANGLE, (GRIP_COEFFICIENT,), climb::holds)
             .title("Friction holds up to this slope")
             .formula(r"\q{slide-angle} = \arctan \q{grip-coefficient}")
@@ -131,6 +141,17 @@ fn rolling() -> Vec<Rule> {
 
 fn coefficient(pull: Force, mass: Mass, gravity: Acceleration) -> Ratio {
     resistance::coefficient(pull, weight::weight(mass, gravity))
+}
+
+/// Unknown rolling resistance counts as none, and that is said.
+fn grip_acceleration(
+    grip: Ratio,
+    share: Ratio,
+    rolling: Option<Ratio>,
+    slope: Angle,
+    gravity: Acceleration,
+) -> Acceleration {
+    climb::grip_acceleration(grip, share, rolling.unwrap_or_default(), slope, gravity)
 }
 
 /// The tow test goes before the roll test.

@@ -1,5 +1,6 @@
 //! How hard soft ground lets the tracks push, and what is left to pull and climb with.
 
+use super::super::common::exceeds;
 use super::{BEKKER, DOUBT, LEFT_OUT, SMALL, STRENGTHS};
 use crate::physics::Impossible;
 use crate::physics::traction::band::{self, Ground};
@@ -26,6 +27,10 @@ const SKIS_SHARE: Caution = Caution {
         others && values.origin(DRIVEN_SHARE) == Some(Origin::Assumed)
     },
     says: "Wheels or skis carry part of the load; say what share of it is on the driven tracks.",
+};
+const DOUBT_APART: Caution = Caution {
+    when: |values| values.si(SOIL_DOUBT).is_some_and(|doubt| doubt > 0.0),
+    says: "The doubt in the ground is not in this number or its range: the low and high ends say what weaker and stronger ground do.",
 };
 const COHESION_RULES: Caution = Caution {
     when: cohesion_rules,
@@ -104,7 +109,7 @@ fn thrusts() -> Vec<Rule> {
             .assumes(&[FLAT_TRACK, LEFT_OUT])
             .holds(TRACKS)
             .source(SHEAR)
-            .cautions(&[SMALL, COHESION_RULES, SKIS_SHARE, SLIP_ASSUMED]),
+            .cautions(&[SMALL, COHESION_RULES, SKIS_SHARE, SLIP_ASSUMED, DOUBT_APART]),
         Rule::new(THRUST_LOW, (THRUST, SOIL_DOUBT), |f, d| band::thrust(f, d, Ground::Weaker))
             .title("The same on weaker ground")
             .formula(r"\q{thrust-low} = \q{thrust} \cdot (1 - \q{soil-doubt})")
@@ -148,7 +153,7 @@ fn pulls() -> Vec<Rule> {
         .assumes(&[LEFT, LEFT_OUT])
         .holds(TRACKS)
         .source(BEKKER)
-        .cautions(&[SMALL, SLIP_ASSUMED, STANDS_STILL]),
+        .cautions(&[SMALL, SLIP_ASSUMED, STANDS_STILL, DOUBT_APART]),
         Rule::new(
             DRAWBAR_PULL_LOW,
             (THRUST_LOW, COMPACTION_RESISTANCE_HIGH, SLOPE_FORCE),
@@ -177,7 +182,7 @@ fn pulls() -> Vec<Rule> {
             .assumes(&[LEFT, LEFT_OUT])
             .holds(TRACKS)
             .source(BEKKER)
-            .cautions(&[SMALL, SLIP_ASSUMED, STANDS_STILL]),
+            .cautions(&[SMALL, SLIP_ASSUMED, STANDS_STILL, DOUBT_APART]),
         Rule::new(
             PUSH_NEEDED,
             (COMPACTION_RESISTANCE, SLOPE_FORCE, PULL_WANTED),
@@ -243,7 +248,7 @@ fn climbs() -> Vec<Rule> {
         .assumes(&[WHOLE, FLAT_TRACK, LEFT_OUT])
         .holds(TRACKS)
         .source(BEKKER)
-        .cautions(&[NO_PERMISSION, SMALL, COHESION_RULES, SKIS_SHARE, SLIP_ASSUMED]),
+        .cautions(&[NO_PERMISSION, SMALL, COHESION_RULES, SKIS_SHARE, SLIP_ASSUMED, DOUBT_APART]),
         Rule::new(
             SOFT_CLIMB_LOW,
             (
@@ -279,7 +284,7 @@ fn thrown() -> Rule {
         .holds("Loose or liquid ground at speed, where a machine half floats on what it throws.")
         .source("Momentum of a steady stream, OpenStax, College Physics 2e, section 8.2")
         .cautions(&[Caution {
-            when: |values| values.si(THROW_SPEED) < values.si(DRIVING_SPEED),
+            when: |values| exceeds(values, DRIVING_SPEED, THROW_SPEED),
             says: "The machine outruns its own throw, which then holds it back.",
         }])
 }

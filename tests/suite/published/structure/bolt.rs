@@ -12,7 +12,7 @@ const MM: f64 = 1e-3;
 const MM2: f64 = 1e-6;
 const MPA: f64 = 1e6;
 
-const AREAS: &[Case] = &[
+pub(crate) const AREAS: &[Case] = &[
     read(
         "bolt-area-m3",
         0.002,
@@ -39,7 +39,7 @@ const AREAS: &[Case] = &[
     ),
 ];
 
-const SCATTER: &[Case] = &[read(
+pub(crate) const SCATTER: &[Case] = &[read(
     "bolt-clamp-scatter-lubricated",
     0.001,
     &[
@@ -53,7 +53,7 @@ const SCATTER: &[Case] = &[read(
     "Torque, bolt, formula and the 25 % of a lubricated fastener read; the nut factor is the usual 0.2 and the clamps are worked out.",
 )];
 
-const LOADS: &[Case] = &[
+pub(crate) const LOADS: &[Case] = &[
     read(
         "bolt-load-m3-8p8",
         0.003,
@@ -104,7 +104,7 @@ const LOADS: &[Case] = &[
     ),
 ];
 
-const SHEAR_AND_TORQUE: &[Case] = &[
+pub(crate) const SHEAR_AND_TORQUE: &[Case] = &[
     recalled(
         "bolt-shear-m20-8p8",
         0.002,
@@ -146,7 +146,7 @@ const SHEAR_AND_TORQUE: &[Case] = &[
     ),
 ];
 
-const SLIP: &[Case] = &[recalled(
+pub(crate) const SLIP: &[Case] = &[recalled(
     "joint-slip-m20-8p8-class-a",
     0.003,
     &[

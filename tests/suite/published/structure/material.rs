@@ -21,14 +21,14 @@ macro_rules! strong {
     };
 }
 
-const STRONG: &[Case] = &[
+pub(crate) const STRONG: &[Case] = &[
     strong!("index-strong-beam-steel-531", 770.0, 7.85, 10.7),
     strong!("index-strong-beam-6061", 240.0, 2.70, 14.3),
     strong!("index-strong-beam-ti64", 955.0, 4.42, 21.9),
     strong!("index-strong-beam-magnesium", 165.0, 1.80, 16.7),
 ];
 
-const STIFF: &[Case] = &[
+pub(crate) const STIFF: &[Case] = &[
     recalled(
         "index-stiff-beam-steel",
         0.005,
@@ -66,7 +66,7 @@ const STIFF: &[Case] = &[
 const RANKS: &str = "MakeItFrom, comparison of 7075-T6 aluminium and 1040 steel";
 const ROUNDED: &str = "Printed as points, 13 and 13, 46 and 24, which rounds hard: the steel's index times their ratio.";
 
-const RANKING: &[Case] = &[
+pub(crate) const RANKING: &[Case] = &[
     read(
         "rank-1040-steel",
         0.001,
@@ -107,7 +107,7 @@ macro_rules! printed {
     };
 }
 
-const PRINTED: &[Case] = &[
+pub(crate) const PRINTED: &[Case] = &[
     printed!("index-printed-2024-t3", 483.0, 72.0, 2.78, 174.0, 1.50),
     printed!("index-printed-ti-6al-4v", 950.0, 114.0, 4.43, 214.0, 1.09),
     printed!("index-printed-az31b", 290.0, 45.0, 1.78, 163.0, 2.00),

@@ -27,7 +27,7 @@ const AS_AN_I: &[(AnyId, f64)] = &[
     (WEB_DEPTH.any(), 5.5 * INCH),
 ];
 
-const BUILT_UP: &[Case] = &[
+pub(crate) const BUILT_UP: &[Case] = &[
     read(
         "section-boards-side-by-side",
         0.004,
@@ -78,7 +78,7 @@ const RING: &[(AnyId, f64)] = &[
     (PAIR_SPACING.any(), 2.0 * (0.045 + 0.080)),
 ];
 
-const ROUND_TUBES: &[Case] = &[
+pub(crate) const ROUND_TUBES: &[Case] = &[
     read(
         "tube-pipe-1in-sch40",
         0.002,
@@ -135,7 +135,7 @@ const ROUND_TUBES: &[Case] = &[
     ),
 ];
 
-const BOX_TUBES: &[Case] = &[
+pub(crate) const BOX_TUBES: &[Case] = &[
     read(
         "tube-square-40x3",
         0.1,

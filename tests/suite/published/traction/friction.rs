@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{ground::*, machine::*, motion::*, traction::
 use super::super::unit::{DEG, GN, INCH, MPH};
 use super::super::{Case, Expect::Found, check, read};
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     read(
         "rolling-speed-2000lb-70mph",
         0.001,

@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{machine::*, running_gear::*, traction::*};
 use super::super::unit::{INCH, LBF, PSI};
 use super::super::{Case, Expect::Found, check, read, recalled};
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     recalled(
         "mmp-t62",
         0.01,

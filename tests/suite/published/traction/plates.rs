@@ -5,7 +5,7 @@ use heftwise::quantity::catalogue::{ground::*, machine::*, running_gear::*, trac
 use super::super::unit::{CM, INCH, LBF};
 use super::super::{Case, Expect::Found, check, read, recalled};
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     read(
         "bekker-p-dry-sand",
         0.002,

@@ -7,7 +7,7 @@ use heftwise::quantity::catalogue::{
 use super::super::unit::{CM, DEG, INCH, LBF};
 use super::super::{Case, Expect::Found, check, read, recalled};
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     read(
         "snow-rut-15cm",
         0.002,

@@ -4,7 +4,7 @@ use heftwise::quantity::catalogue::{motion::*, traction::*};
 
 use super::super::{Case, Expect::Found, check, read};
 
-const CASES: &[Case] = &[read(
+pub(crate) const CASES: &[Case] = &[read(
     "fire-hose-50kg-per-second",
     0.003,
     &[(THROWN_FLOW.any(), 50.0), (THROW_SPEED.any(), 42.0), (DRIVING_SPEED.any(), 0.0)],

@@ -20,7 +20,7 @@ const TRACK_A_PULLING: &[(AnyId, f64)] = &[
     (PUSH_NEEDED.any(), 51680.0),
 ];
 
-const CASES: &[Case] = &[
+pub(crate) const CASES: &[Case] = &[
     recalled(
         "wong-track-a-thrust-slip05",
         0.003,
