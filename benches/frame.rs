@@ -2,8 +2,8 @@
 //! --bench frame`. Ends with 1 when a budget is missed.
 //!
 //! The program's own state and view on the software renderer at 1280 by 800, in the longest lesson.
-//! Every frame repaints every pixel, which is the most that a frame can cost: a window repaints
-//! what has changed. Handing the pixels to the screen is not counted.
+//! What has changed since the frame before is repainted, as the window does it. Handing the pixels to
+//! the screen is not counted.
 #![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a bench may be blunt")]
 
 #[allow(dead_code, clippy::expect_used, clippy::panic, reason = "what a bench leaves of it")]
@@ -20,8 +20,10 @@ use iced::advanced::{clipboard, renderer::Style};
 use iced::keyboard::{Key, Modifiers, key::Named};
 use iced::mouse::{self, ScrollDelta};
 use iced::{Event, Point, Size, window};
-use iced_test::renderer::{fallback, graphics::Viewport};
+use iced_test::renderer::fallback;
+use iced_test::renderer::graphics::{Viewport, damage};
 use iced_test::runtime::UserInterface;
+use iced_tiny_skia::Layer;
 use resvg::tiny_skia::{Mask, Pixmap};
 use rig::Rig;
 
@@ -40,6 +42,8 @@ type Frame = [Duration; PARTS.len()];
 struct Canvas {
     pixels: Pixmap,
     mask: Mask,
+    /// What the pixels show.
+    shown: Option<Vec<Layer>>,
 }
 
 fn main() -> ExitCode {
@@ -54,6 +58,7 @@ fn main() -> ExitCode {
     let mut canvas = Canvas {
         pixels: Pixmap::new(size.width, size.height).unwrap(),
         mask: Mask::new(size.width, size.height).unwrap(),
+        shown: None,
     };
     let mut fits = true;
     rig.point_at(Point::new(600.0, 400.0));
@@ -110,7 +115,13 @@ fn turn(rig: &mut Rig, event: Event, canvas: &mut Canvas) -> Frame {
     let size = Size::new(canvas.pixels.width(), canvas.pixels.height());
     let all = iced::Rectangle::with_size(rig.size);
     let viewport = Viewport::with_physical_size(size, 1.0);
-    software.draw(&mut canvas.pixels.as_mut(), &mut canvas.mask, &viewport, &[all], ground);
+    let changed = canvas.shown.take().map_or_else(
+        || vec![all],
+        |shown| damage::diff(&shown, software.layers(), |layer| vec![layer.bounds], Layer::damage),
+    );
+    canvas.shown = Some(software.layers().to_vec());
+    let changed = damage::group(changed, all);
+    software.draw(&mut canvas.pixels.as_mut(), &mut canvas.mask, &viewport, &changed, ground);
     marks[5] = Instant::now();
     rig.cache = ui.into_cache();
     std::array::from_fn(|part| marks[part + 1] - marks[part])

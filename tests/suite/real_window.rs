@@ -58,9 +58,9 @@ impl Window {
             .spawn()
             .unwrap();
         let mut window = Self { server, program, display, hand };
-        window.wait("a window", |window| window.title().is_some());
         // Without a window manager nobody else gives it the keys.
-        window.hand(["search", "--name", "Heftwise", "windowfocus"]).unwrap();
+        let focus = ["search", "--onlyvisible", "--name", "Heftwise", "windowfocus"];
+        window.wait("window", |window| window.hand(focus).is_some());
         Some(window)
     }
 
