@@ -48,9 +48,8 @@ use place::{Origin, Report};
 pub fn parse(source: &str, file: &str) -> Lesson {
     let mut report = Report::new(file, source);
     let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
-    let (start, grades) = front::read(source, &mut lesson, &mut report);
+    let (start, _) = front::read(source, &mut lesson, &mut report);
     read_from(start, source, &mut lesson, &mut report);
-    prose::check(&mut report, grades);
     finished(lesson, report)
 }
 
@@ -60,6 +59,20 @@ pub fn page(source: &str, file: &str) -> Lesson {
     let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
     read_from(0, source, &mut lesson, &mut report);
     finished(lesson, report)
+}
+
+/// What is wrong with a lesson, or with a page, that it works with: only proofreading pays for this.
+fn flaws(source: &str, file: &str, is_page: bool) -> Vec<Problem> {
+    let mut report = Report::proofing(file, source);
+    let mut lesson = Lesson::default();
+    if is_page {
+        read_from(0, source, &mut lesson, &mut report);
+    } else {
+        let (start, grades) = front::read(source, &mut lesson, &mut report);
+        read_from(start, source, &mut lesson, &mut report);
+        prose::check(&mut report, grades);
+    }
+    report.into_flaws()
 }
 
 fn read_from(start: usize, source: &str, lesson: &mut Lesson, report: &mut Report) {

@@ -36,6 +36,7 @@ inputs! {
     test_pulse_time driving_speed driven_share target_speed wanted_acceleration drive_power
     drive_torque drive_radius rotor_inertia wheel_inertia drag_coefficient frontal_area altitude
     air_temperature rise reaction_time first_stage_ratio second_stage_ratio third_stage_ratio
+    geared_top_speed
 }
 
 macro_rules! formulas {
@@ -168,7 +169,7 @@ formulas! { i:
     power_top_speed = top_speed_by_power(i.drive_power, steady_resistance, air_density * drag_area);
     drag_top_speed = ((largest_thrust - steady_resistance).max(0.0) * 2.0
         / (air_density * drag_area)).sqrt();
-    top_speed = power_top_speed.min(drag_top_speed);
+    top_speed = power_top_speed.min(drag_top_speed).min(i.geared_top_speed);
     @ run = RunUp {
         power: i.drive_power,
         torque_force,

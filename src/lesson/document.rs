@@ -37,7 +37,8 @@ pub struct Lesson {
     pub mentions: Vec<Mention>,
     /// What it says of the rules, for checks that run them.
     pub claims: Vec<Claim>,
-    /// Everything that is wrong with it, in the order of the file.
+    /// Everything that is wrong with it, in the order of the file; what it works with all the same is
+    /// found by [`proof`](super::proof).
     pub problems: Vec<Problem>,
 }
 

@@ -70,7 +70,9 @@ impl Inline {
             }
             return;
         }
-        self.read_aloud(&event, from.origin.file(at.start));
+        if report.proofs() {
+            self.read_aloud(&event, from.origin.file(at.start));
+        }
         match event {
             Event::Text(text) => self.text(&text, false),
             Event::Code(text) => self.text(&text, true),
@@ -109,7 +111,7 @@ impl Inline {
                 format!("no footnote \"{name}\" stands here"),
                 format!("a paragraph that starts with [^{name}]: in the lesson's own text"),
             );
-            report.add(at, fault);
+            report.flaw(at, fault);
         }
         prose
     }

@@ -24,6 +24,18 @@ pub struct Library {
     pictures: BTreeMap<(String, String), Arc<[u8]>>,
     appearances: BTreeMap<&'static str, Vec<Appearance>>,
     teachers: BTreeMap<String, Vec<Block>>,
+    kept: Vec<Kept>,
+}
+
+/// A text as it was read, kept for proofreading.
+#[derive(Debug, Clone)]
+pub(super) struct Kept {
+    /// The file as messages name it.
+    pub(super) file: String,
+    /// The text.
+    pub(super) text: String,
+    /// Whether it is a page without a front matter.
+    pub(super) is_page: bool,
 }
 
 impl Library {
@@ -40,7 +52,10 @@ impl Library {
         for folder in ids {
             let name = source.name(&folder);
             match source.text(&folder) {
-                Ok(text) => read.push((folder, parse(&text, &name))),
+                Ok(text) => {
+                    read.push((folder, parse(&text, &name)));
+                    library.kept.push(Kept { file: name, text, is_page: false });
+                }
                 Err(error) => {
                     let words = format!("the lesson cannot be read: {error}");
                     library.problems.push(unreadable(&name, words, "a text file in UTF-8"));
@@ -80,6 +95,11 @@ impl Library {
         self.teachers.get(id).map(Vec::as_slice)
     }
 
+    /// Every text as it was read.
+    pub(super) fn kept(&self) -> &[Kept] {
+        &self.kept
+    }
+
     /// What is wrong with a teacher's page is wrong with its lesson.
     fn take_teacher(&mut self, source: &dyn Source, lesson: &mut Lesson) {
         let file = lesson.file.replace(source::TEXT, source::TEACHER);
@@ -89,6 +109,7 @@ impl Library {
                 let page = super::page(&text, &file);
                 lesson.problems.extend(page.problems);
                 self.teachers.insert(lesson.id.clone(), page.blocks);
+                self.kept.push(Kept { file, text, is_page: true });
             }
             Err(error) => {
                 let words = format!("the teacher's page cannot be read: {error}");

@@ -43,6 +43,8 @@ impl<'a> Lines<'a> {
 pub(super) struct Report<'a> {
     file: &'a str,
     lines: Lines<'a>,
+    /// Whether the text is proofread, not only read.
+    proofs: bool,
     problems: Vec<Problem>,
     flaws: Vec<Problem>,
     mentions: Vec<Mention>,
@@ -52,16 +54,28 @@ pub(super) struct Report<'a> {
 }
 
 impl<'a> Report<'a> {
+    /// For a text that is to be shown: what a block works with is passed over.
     pub(super) fn new(file: &'a str, source: &'a str) -> Self {
         Self {
             file,
             lines: Lines::new(source),
+            proofs: false,
             problems: Vec::new(),
             flaws: Vec::new(),
             mentions: Vec::new(),
             claims: Vec::new(),
             prose: Vec::new(),
         }
+    }
+
+    /// For a text that is proofread.
+    pub(super) fn proofing(file: &'a str, source: &'a str) -> Self {
+        Self { proofs: true, ..Self::new(file, source) }
+    }
+
+    /// Whether flaws and running text are asked for.
+    pub(super) fn proofs(&self) -> bool {
+        self.proofs
     }
 
     /// The line of an offset, from 1.
@@ -83,7 +97,11 @@ impl<'a> Report<'a> {
     }
 
     /// Notes a flaw at an offset of the file: something that is wrong, but that a block works with.
+    /// It is told when the text is proofread.
     pub(super) fn flaw(&mut self, offset: usize, fault: Fault) {
+        if !self.proofs {
+            return;
+        }
         let (line, column) = self.place(offset);
         let problem = self.problem(line, column, fault);
         self.flaws.push(problem);
@@ -149,10 +167,14 @@ impl<'a> Report<'a> {
         self.problems.get(count..).unwrap_or_default()
     }
 
+    /// The flaws of a text that was proofread.
+    pub(super) fn into_flaws(self) -> Vec<Problem> {
+        self.flaws
+    }
+
     /// Everything named outside, everything said of the rules and everything wrong, in the order of
     /// the file.
     pub(super) fn finish(mut self) -> (Vec<Mention>, Vec<Claim>, Vec<Problem>) {
-        self.problems.append(&mut self.flaws);
         self.problems.sort_by_key(|problem| (problem.line, problem.column));
         (self.mentions, self.claims, self.problems)
     }

@@ -5,7 +5,7 @@ mod claims;
 use std::collections::BTreeMap;
 
 use super::document::{Lesson, Mention, MentionKind};
-use super::library::Library;
+use super::library::{Kept, Library};
 use super::problem::Problem;
 use crate::quantity::catalogue::nearest_of;
 
@@ -13,6 +13,8 @@ use crate::quantity::catalogue::nearest_of;
 pub fn check(library: &Library) -> Vec<Problem> {
     let lessons = library.lessons.iter().flat_map(|lesson| &lesson.problems);
     let mut problems: Vec<_> = library.problems.iter().chain(lessons).cloned().collect();
+    let flaws = |kept: &Kept| super::flaws(&kept.text, &kept.file, kept.is_page);
+    problems.extend(library.kept().iter().flat_map(flaws));
     problems.extend(library.lessons.iter().flat_map(claims::problems));
     problems.sort_by(|a, b| (&a.file, a.line, a.column).cmp(&(&b.file, b.line, b.column)));
     problems

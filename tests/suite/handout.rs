@@ -1,6 +1,6 @@
 //! Handouts: what stands on paper, what must not, and that the same seed makes the same sheets.
 
-mod print;
+pub mod print;
 
 use std::sync::Arc;
 

@@ -25,6 +25,7 @@ mod notebook;
 mod numbers;
 mod plot;
 mod published;
+mod real_window;
 mod rules_engine;
 mod runs;
 mod sheet_broken;

@@ -15,4 +15,5 @@ mod recovery;
 mod remembered;
 mod rig;
 mod runs;
+mod seen;
 mod workshop;

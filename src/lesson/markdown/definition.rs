@@ -16,7 +16,10 @@ pub(super) struct Definitions {
 impl Definitions {
     /// The definitions the parser found in the text.
     pub(super) fn of(text: &str, found: &RefDefs) -> Self {
-        let labels = labels_used(text);
+        let labels = match found.iter().next() {
+            Some(_) => labels_used(text),
+            None => HashSet::new(),
+        };
         let mut used: Vec<_> = found
             .iter()
             .filter(|(label, _)| labels.contains(&label.to_lowercase()))
@@ -50,9 +53,6 @@ impl Definitions {
 
 /// The labels that some link uses, in small letters.
 fn labels_used(text: &str) -> HashSet<String> {
-    if !text.contains("]:") {
-        return HashSet::new();
-    }
     Parser::new_ext(text, OPTIONS)
         .filter_map(|event| match event {
             Event::Start(Tag::Link { link_type, id, .. } | Tag::Image { link_type, id, .. }) => {

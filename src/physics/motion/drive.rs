@@ -1,7 +1,6 @@
 //! What pushes the machine, and which limit it meets first.
 
 use uom::ConstZero;
-use uom::si::acceleration::meter_per_second_squared;
 use uom::si::angle::radian;
 use uom::si::f64::{
     Acceleration, Angle, Area, AvailableEnergy, Force, Length, Mass, MassDensity, MomentOfInertia,
@@ -127,20 +126,19 @@ impl Drive {
     pub fn acceleration(&self, speed: Velocity, drag: Force) -> Option<(Acceleration, Limit)> {
         let against = self.resistance + drag;
         let power = self.power.filter(|_| speed > Velocity::ZERO).map(|power| power / speed);
-        let by = |force: Option<Force>, mass: Mass, limit| {
-            force.map(|force| ((force - against) / mass, limit))
-        };
-        [
-            by(power, self.equivalent_mass, Limit::Power),
-            by(self.torque_force, self.equivalent_mass, Limit::Torque),
-            by(self.thrust_limit, self.mass, Limit::Ground),
-        ]
-        .into_iter()
-        .flatten()
-        .min_by(|a, b| {
-            let si = |a: &(Acceleration, Limit)| a.0.get::<meter_per_second_squared>();
-            si(a).total_cmp(&si(b))
-        })
+        let mut least: Option<(Acceleration, Limit)> = None;
+        for (force, mass, limit) in [
+            (power, self.equivalent_mass, Limit::Power),
+            (self.torque_force, self.equivalent_mass, Limit::Torque),
+            (self.thrust_limit, self.mass, Limit::Ground),
+        ] {
+            let Some(force) = force else { continue };
+            let by = (force - against) / mass;
+            if least.is_none_or(|(least, _)| by < least) {
+                least = Some((by, limit));
+            }
+        }
+        least
     }
 }
 

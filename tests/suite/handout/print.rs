@@ -16,25 +16,26 @@ const LETTER: (f64, f64) = (612.0, 792.0);
 /// The narrowest margin of a page, in points: 16 mm less a millimetre for rounding.
 const MARGIN: f64 = 15.0 / 25.4 * 72.0;
 
-struct Word {
+pub struct Word {
     from: (f64, f64),
     to: (f64, f64),
     text: String,
 }
 
-struct Printed {
+pub struct Printed {
     pages: Vec<Vec<Word>>,
     size: (f64, f64),
 }
 
-fn found(program: &str) -> Option<PathBuf> {
+/// Where a program of the system stands.
+pub fn found(program: &str) -> Option<PathBuf> {
     std::env::split_paths(&std::env::var_os("PATH")?)
         .map(|folder| folder.join(program))
         .find(|path| path.is_file())
 }
 
 /// The page as a browser prints it; nothing if there is none to print it with.
-fn printed(page: &str) -> Option<Printed> {
+pub fn printed(page: &str) -> Option<Printed> {
     let (Some(browser), Some(reader)) = (found("chromium"), found("pdftotext")) else {
         let must = std::env::var("HEFTWISE_PRINT").is_ok_and(|it| it == "must");
         assert!(!must, "chromium and pdftotext have to be there");
@@ -80,7 +81,7 @@ fn read(reader: &Path, pdf: &Path) -> Printed {
 }
 
 impl Printed {
-    fn says(&self, words: &str) -> bool {
+    pub fn says(&self, words: &str) -> bool {
         let all: Vec<&str> = self.pages.iter().flatten().map(|word| word.text.as_str()).collect();
         all.join(" ").contains(words)
     }

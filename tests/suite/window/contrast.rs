@@ -5,8 +5,12 @@
 //! (controls and graphics, 3:1).
 
 use approx::assert_relative_eq;
-use heftwise::app::theme::{DAY, Ink, NIGHT};
+use heftwise::app::theme::{DAY, Ink, LEADING, MEASURE, NIGHT, UNIT, size};
+use heftwise::plot::Role;
 use iced::Color;
+
+/// Where the look is written down.
+const PAGE: &str = include_str!("../../../DEVELOPERS.md");
 
 const TEXT: f64 = 4.5;
 const MARK: f64 = 3.0;
@@ -55,7 +59,7 @@ fn marks(ink: &Ink) -> Vec<Pair> {
     for (name, ground) in [("paper", ink.paper), ("panel", ink.panel)] {
         pairs.push((name, ink.edge, ground));
         pairs.push((name, ink.accent, ground));
-        pairs.push((name, ink.yours, ground));
+        pairs.extend(Role::ALL.map(|role| (name, ink.of(role), ground)));
         pairs.push((name, ink.limit, ground));
     }
     pairs
@@ -92,4 +96,78 @@ fn every_text_stands_out_from_its_ground() {
 fn every_edge_and_mark_stands_out_from_its_ground() {
     let faint = [DAY, NIGHT].map(|ink| faint(&marks(&ink), MARK)).concat();
     assert!(faint.is_empty(), "\n{}", faint.join("\n"));
+}
+
+/// The rows that the page must have, one for each colour.
+fn colours() -> Vec<String> {
+    let pick: [(&str, fn(&Ink) -> Color); 16] = [
+        ("paper", |ink| ink.paper),
+        ("panel", |ink| ink.panel),
+        ("field", |ink| ink.field),
+        ("line", |ink| ink.line),
+        ("edge", |ink| ink.edge),
+        ("text", |ink| ink.text),
+        ("soft", |ink| ink.soft),
+        ("accent", |ink| ink.accent),
+        ("on_accent", |ink| ink.on_accent),
+        ("wash", |ink| ink.wash),
+        ("caution", |ink| ink.caution),
+        ("caution_wash", |ink| ink.caution_wash),
+        ("yours", |ink| ink.yours),
+        ("first", |ink| ink.first),
+        ("second", |ink| ink.second),
+        ("limit", |ink| ink.limit),
+    ];
+    let half = |ink: &Ink, colour: Color| {
+        let [red, green, blue, _] = colour.into_rgba8();
+        let [paper, panel] = [ink.paper, ink.panel].map(|ground| contrast(colour, ground));
+        format!("`#{red:02x}{green:02x}{blue:02x}` | {paper:.1} | {panel:.1}")
+    };
+    pick.iter()
+        .map(|(name, of)| {
+            format!("| `{name}` | {} | {} |", half(&DAY, of(&DAY)), half(&NIGHT, of(&NIGHT)))
+        })
+        .collect()
+}
+
+/// The rows of the type scale, without what each step is for.
+fn scale() -> Vec<String> {
+    [
+        ("SMALL", size::SMALL),
+        ("LABEL", size::LABEL),
+        ("BODY", size::BODY),
+        ("MINOR", size::MINOR),
+        ("HEADING", size::HEADING),
+        ("ANSWER", size::ANSWER),
+        ("TITLE", size::TITLE),
+    ]
+    .map(|(name, pixels)| format!("| `{name}` | {pixels} |"))
+    .into()
+}
+
+#[test]
+fn the_look_is_written_down_as_it_is() {
+    let spacing = [
+        format!("`UNIT`, {UNIT} pixels"),
+        format!("`LEADING`, {LEADING} times"),
+        format!("`MEASURE`, {MEASURE} pixels"),
+    ];
+    let missing: Vec<String> = scale()
+        .into_iter()
+        .chain(spacing)
+        .chain(colours())
+        .filter(|words| !PAGE.contains(words))
+        .collect();
+    assert!(missing.is_empty(), "DEVELOPERS.md does not say:\n{}", missing.join("\n"));
+}
+
+/// On a page printed or copied in grey, colour tells nothing: the greys of the builds are alike.
+#[test]
+fn builds_are_told_apart_without_colour() {
+    for (place, one) in Role::ALL.iter().enumerate() {
+        for other in &Role::ALL[place + 1..] {
+            assert_ne!(one.stroke(), other.stroke(), "{one:?} and {other:?}");
+            assert_ne!(one.shape(), other.shape(), "{one:?} and {other:?}");
+        }
+    }
 }

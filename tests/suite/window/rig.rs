@@ -38,10 +38,10 @@ pub struct Rig {
     pub copied: Vec<String>,
     /// Kept until the window is done with: the program's own files are in it.
     _folder: Option<TempDir>,
-    size: Size,
-    cursor: Cursor,
-    cache: Cache,
-    renderer: Renderer,
+    pub size: Size,
+    pub cursor: Cursor,
+    pub cache: Cache,
+    pub renderer: Renderer,
 }
 
 /// What a control that takes the focus is known by.
@@ -144,7 +144,9 @@ impl Rig {
 
     fn ui<T>(&mut self, act: impl FnOnce(&mut Ui<'_>, &mut Renderer) -> T) -> T {
         let cache = std::mem::take(&mut self.cache);
-        let mut ui = UserInterface::build(self.app.view(), self.size, cache, &mut self.renderer);
+        // Larger text leaves fewer pixels to lay out in.
+        let size = self.size * (1.0 / self.app.scale());
+        let mut ui = UserInterface::build(self.app.view(), size, cache, &mut self.renderer);
         let done = act(&mut ui, &mut self.renderer);
         self.cache = ui.into_cache();
         done
@@ -363,12 +365,13 @@ impl Rig {
     /// The pixels of the window, four bytes each, and how many there are in a row.
     pub fn picture(&mut self) -> (Vec<[u8; 4]>, usize) {
         let (theme, size, cursor) = (self.app.theme(), self.size, self.cursor);
+        let scale = self.app.scale();
         let ground = theme.palette().background;
         let style = Style { text_color: theme.palette().text };
         let bytes = self.ui(|ui, renderer| {
             ui.draw(renderer, &theme, &style, cursor);
             let pixels = Size::new(size.width as u32, size.height as u32);
-            renderer.screenshot(pixels, 1.0, ground)
+            renderer.screenshot(pixels, scale, ground)
         });
         let pixels = bytes.chunks_exact(4).map(|p| [p[0], p[1], p[2], p[3]]).collect();
         (pixels, size.width as usize)

@@ -1,5 +1,8 @@
 //! Getting up to speed.
 
+use std::cell::Cell;
+
+use crate::physics::Impossible;
 use crate::physics::motion::{self, Drive, Run};
 use crate::quantity::catalogue::machine::{GRAVITY, MASS};
 use crate::quantity::catalogue::motion::*;
@@ -124,7 +127,31 @@ fn run_up(
         return Err(any_limit());
     }
     let drive = Drive { power, torque_force, thrust_limit, resistance, mass, equivalent_mass };
-    Ok(motion::run_up(&drive, target, drag.unwrap_or_default())?)
+    Ok(solved(Asked { drive, target, drag: drag.unwrap_or_default() })?)
+}
+
+/// What a run-up is solved from.
+#[derive(Clone, Copy, PartialEq)]
+struct Asked {
+    drive: Drive,
+    target: Speed,
+    drag: Force,
+}
+
+/// Time and distance come out of one solution, and two rules ask for it in a pass: the first leaves
+/// it here for the second, which takes it away.
+fn solved(asked: Asked) -> Result<Run, Impossible> {
+    thread_local! {
+        static LEFT: Cell<Option<(Asked, Result<Run, Impossible>)>> = const { Cell::new(None) };
+    }
+    match LEFT.take() {
+        Some((left, run)) if left == asked => run,
+        _ => {
+            let run = motion::run_up(&asked.drive, asked.target, asked.drag);
+            LEFT.set(Some((asked, run)));
+            run
+        }
+    }
 }
 
 macro_rules! of_run_up {
