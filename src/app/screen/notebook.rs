@@ -41,6 +41,8 @@ pub enum Message {
     Choose,
     /// The dialog is over, with this path.
     Picked(Option<PathBuf>),
+    /// The notebook is to be printed.
+    Print,
     /// Another screen is wanted.
     Go(Place),
 }
@@ -60,6 +62,8 @@ pub enum Action {
     },
     /// Where to export is to be asked.
     Choose,
+    /// The notebook on paper.
+    Print,
     /// Another screen.
     Go(Place),
 }
@@ -96,6 +100,7 @@ impl Notes {
                 Action::Export { path: PathBuf::from(self.path.trim()), over: false }
             }
             Message::Choose => Action::Choose,
+            Message::Print => Action::Print,
             // The dialog has asked already before an existing file is written over.
             Message::Picked(Some(path)) => Action::Export { path, over: true },
             Message::Picked(None) => Action::None,
@@ -205,9 +210,13 @@ impl Notes {
                     .on_press_maybe((!self.path.trim().is_empty()).then_some(Message::Export)),
                 pressable(Kind::Plain, text("Choose a place").size(size::LABEL))
                     .on_press(Message::Choose),
+                pressable(Kind::Plain, text("Print the notebook").size(size::LABEL))
+                    .on_press(Message::Print),
             ]
             .spacing(UNIT)
-            .align_y(Center),
+            .align_y(Center)
+            .wrap()
+            .vertical_spacing(UNIT),
             told,
         ]
         .spacing(UNIT)

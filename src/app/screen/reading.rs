@@ -75,6 +75,8 @@ pub enum Message {
     Lesson(String),
     /// The lesson is to be shown to a class.
     Show,
+    /// A handout of the lesson is to be printed.
+    Print,
     /// What plays on the page is to be moved on to this moment.
     Ticked(Instant),
 }
@@ -102,6 +104,8 @@ pub enum Action {
     },
     /// This lesson, shown to a class.
     Show,
+    /// A handout of this lesson.
+    Print,
     /// A page on the web.
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
@@ -238,6 +242,7 @@ impl Reading {
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
             Message::Show => Action::Show,
+            Message::Print => Action::Print,
             Message::Ticked(now) => {
                 self.marks.runs.values_mut().for_each(|run| run.tick(now));
                 Action::None
