@@ -407,6 +407,7 @@ impl App {
     fn refresh(&mut self) {
         let dark = self.is_dark();
         if self.place == Place::BuildSheet {
+            self.build_sheet.look_up(&self.desk, self.book.notebook());
             self.build_sheet.refresh(&self.desk, &self.settings, dark);
         }
         if self.place == Place::WalkRound {

@@ -9,13 +9,13 @@ use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
-use crate::app::keys;
 use crate::app::printing::Print;
 use crate::app::question::{self, Question};
 use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, contents, walk_round};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
+use crate::app::{focus, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
 use crate::sheet::Edit;
@@ -70,7 +70,15 @@ impl App {
         match self.build_sheet.update(message) {
             build_sheet::Action::None => Task::none(),
             build_sheet::Action::Field(event) => self.field(&event),
-            build_sheet::Action::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
+            build_sheet::Action::Edit(edit, gesture) => {
+                let task = self.edit(&edit, gesture.as_deref());
+                let count = self.desk.sheet().parts().len();
+                match build_sheet::focus_after(&edit, count) {
+                    Some(control) if self.question.is_none() => task.chain(focus::on(control)),
+                    _ => task,
+                }
+            }
+            build_sheet::Action::Save => self.save(),
         }
     }
 
@@ -122,6 +130,9 @@ impl App {
             _ => 0.0,
         };
         self.menu = false;
+        if place == Place::BuildSheet {
+            self.build_sheet.open();
+        }
         if place == Place::Notebook {
             self.notes.open(self.book.notebook());
         }
