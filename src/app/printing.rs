@@ -233,8 +233,8 @@ fn of_lesson(order: &Order) -> Element<'_, Message> {
     let told = match &order.wrong {
         Some(wrong) => text(wrong).style(theme::warning),
         None => text(
-            "Copies have numbers of their own, and the same seed makes them again. Leave it empty \
-             for one sheet with your numbers.",
+            "Copies have numbers of their own, and the same seed makes them again. Without a \
+             number of copies it is one sheet with your own.",
         )
         .style(theme::soft),
     };

@@ -30,8 +30,8 @@ pub struct BuildSheet {
     find: String,
     turned: HashSet<Topic>,
     tables: HashSet<&'static str>,
-    /// The numbers whose use is unfolded.
-    uses: HashSet<AnyId>,
+    /// The topics whose numbers say what they are used for.
+    uses: HashSet<Topic>,
     /// Whether guesses alone are shown.
     guesses: bool,
     /// How well each number is known, and for which state of the build that was found.
@@ -64,8 +64,8 @@ pub enum Message {
     Turn(Topic),
     /// A table of ready-made numbers is folded or unfolded.
     Table(&'static str),
-    /// What a number is used for, in or out.
-    Uses(AnyId),
+    /// What the numbers of a topic are used for, in or out.
+    Uses(Topic),
     /// Guesses alone are to be shown, or every number.
     Guesses(bool),
     /// The build is to be saved.
@@ -90,7 +90,7 @@ impl BuildSheet {
             Message::Find(words) => self.find = words,
             Message::Turn(topic) => turn(&mut self.turned, topic),
             Message::Table(id) => turn(&mut self.tables, id),
-            Message::Uses(id) => turn(&mut self.uses, id),
+            Message::Uses(topic) => turn(&mut self.uses, topic),
             Message::Guesses(guesses) => self.guesses = guesses,
             Message::Save => return Action::Save,
             Message::Look(view) => self.sketch.look(view),
@@ -237,13 +237,20 @@ impl BuildSheet {
         Column::with_children(tables).spacing(UNIT / 2.0).into()
     }
 
+    /// The fold of what the numbers of a topic are used for.
+    fn uses<'a>(&self, topic: Topic) -> Element<'a, Message> {
+        let open = self.uses.contains(&topic);
+        let word = if open { "Hide what each is used for" } else { "Show what each is used for" };
+        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Uses(topic)).into()
+    }
+
     fn given<'a>(
         &'a self,
         entry: &'static Entry,
         desk: &'a Desk,
         settings: &'a Settings,
     ) -> Element<'a, Message> {
-        let how = (self.standing(entry.id), self.uses.contains(&entry.id));
+        let how = (self.standing(entry.id), self.uses.contains(&entry.topic));
         number::given(entry, how, desk, settings)
     }
 
@@ -268,7 +275,9 @@ impl BuildSheet {
                 entries.iter().copied().partition(|entry| entry.is_given());
             let (any_given, any_found) = (!given.is_empty(), !found.is_empty());
             column![
-                    any_given.then(|| self.ready_made(topic)),
+                    any_given
+                        .then(|| column![self.ready_made(topic), self.uses(topic)]
+                            .spacing(UNIT / 2.0)),
                     columns(
                         wide,
                         1.5 * UNIT,
@@ -278,7 +287,9 @@ impl BuildSheet {
                     columns(
                         wide,
                         UNIT / 2.0,
-                        found.into_iter().map(|e| number::answer(e, desk, settings))
+                        found
+                            .into_iter()
+                            .map(|e| { number::answer(e, self.standing(e.id), desk, settings) })
                     ),
                 ]
                 .spacing(1.5 * UNIT)

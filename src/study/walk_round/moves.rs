@@ -1,7 +1,7 @@
 //! What would change a margin: the moves that help it most, and the measurement that would say more.
 
 use super::Limit;
-use crate::quantity::{AnyId, Effort, Step};
+use crate::quantity::{AnyId, Dimension, Effort, Step, catalogue};
 use crate::study::{Lever, Levers, Outcome};
 
 /// How far each number is moved, in percent of itself.
@@ -22,12 +22,14 @@ pub struct Moves {
 }
 
 /// What would change the margin of a limit: each number moved by [`STEP`] percent, one at a time,
-/// up or down as it helps. Empty for a margin that is not known.
+/// up or down as it helps; counts and temperatures, of which a percentage means nothing, are left
+/// out. Empty for a margin that is not known.
 pub fn moves(limit: &Limit, outcome: &Outcome) -> Moves {
     let tried =
         |percent| Step::percent(percent).map(|step| Levers::of(limit.margin, &step, outcome));
     let levers = [tried(STEP), tried(-STEP)].into_iter().flatten().flat_map(|it| it.levers);
-    let mut helping: Vec<Lever> = levers.filter(|lever| !lever.counted && helps(lever)).collect();
+    let mut helping: Vec<Lever> =
+        levers.filter(|lever| has_a_share(lever) && helps(lever)).collect();
     helping.sort_by(|a, b| gain(b).total_cmp(&gain(a)));
     let by = |effort| {
         let mut told: Vec<Lever> = Vec::new();
@@ -48,6 +50,12 @@ pub fn moves(limit: &Limit, outcome: &Outcome) -> Moves {
 
 fn gain(lever: &Lever) -> f64 {
     lever.after.as_ref().map_or(f64::NEG_INFINITY, |after| after - lever.before)
+}
+
+/// Whether a percentage of the number means something.
+fn has_a_share(lever: &Lever) -> bool {
+    let entry = catalogue::find(lever.id.name());
+    !lever.counted && entry.is_some_and(|entry| entry.dimension != Dimension::Temperature)
 }
 
 fn helps(lever: &Lever) -> bool {

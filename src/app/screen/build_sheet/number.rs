@@ -20,21 +20,23 @@ pub fn given<'a>(
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Message> {
-    let style = if standing == Some(&Standing::Guess) { theme::warning } else { theme::soft };
-    let told = standing.map(|standing| text(standing.in_words()).size(size::SMALL).style(style));
     let source = match standing {
         Some(Standing::Tabled(row)) => format!(" Its table says: {}", row.source),
         _ => String::new(),
     };
-    let mark = if open { "−" } else { "+" };
-    let uses = pressable(Kind::Word, text(format!("used for {mark}")).size(size::SMALL))
-        .on_press(Message::Uses(entry.id));
     let used =
         open.then(|| text(format!("{}{source}", used_for(entry.id))).size(size::SMALL).width(Fill));
-    column![number(entry, desk, settings), row![told, uses].spacing(1.5 * UNIT).wrap(), used,]
+    column![number(entry, desk, settings), column![standing.map(told), used],]
         .spacing(2)
         .width(Fill)
         .into()
+}
+
+/// How well a number is known; a guess stands out.
+fn told<'a>(standing: &Standing) -> Element<'a, Message> {
+    let words = text(standing.in_words()).size(size::SMALL);
+    let guess = *standing == Standing::Guess;
+    if guess { words.font(SEMIBOLD).into() } else { words.style(theme::soft).into() }
 }
 
 /// What is found straight from a number, in words.
@@ -76,9 +78,10 @@ fn clear<'a>(id: AnyId, word: &'a str) -> Element<'a, Message> {
     .into()
 }
 
-/// A number found, or pinned.
+/// A number found, or pinned, and then how well it is known.
 pub fn answer<'a>(
     entry: &'static Entry,
+    standing: Option<&Standing>,
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Message> {
@@ -92,6 +95,7 @@ pub fn answer<'a>(
     row![
         text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill),
         text(shown).size(size::LABEL).font(SEMIBOLD),
+        standing.filter(|_| pinned).map(told),
         pinned.then(|| clear(entry.id, "Unpin")),
     ]
     .spacing(UNIT)

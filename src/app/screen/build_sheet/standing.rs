@@ -1,10 +1,11 @@
-//! How well each given number is known: measured, from a table, said with its spread, or a guess.
+//! How well each given number is known: measured, counted, from a table, said with its spread, or
+//! a guess.
 
 use std::collections::BTreeMap;
 
 use crate::app::desk::Desk;
 use crate::notebook::{Notebook, Reckoned};
-use crate::quantity::AnyId;
+use crate::quantity::{AnyId, catalogue};
 use crate::sheet::presets;
 
 /// How far a number may be from the mean of the readings to be that measurement, as a part of the
@@ -18,6 +19,8 @@ pub enum Standing {
     Measured(String),
     /// It stands so in a table of ready-made numbers.
     Tabled(&'static presets::Row),
+    /// It is a count, which is right or wrong.
+    Counted,
     /// It says how sure it is.
     Spread,
     /// None of that.
@@ -30,6 +33,7 @@ impl Standing {
         match self {
             Self::Measured(date) => format!("measured {date}"),
             Self::Tabled(row) => format!("preset: {}", row.label),
+            Self::Counted => "counted".to_owned(),
             Self::Spread => "with its spread".to_owned(),
             Self::Guess => "guess".to_owned(),
         }
@@ -50,6 +54,8 @@ pub fn standings(desk: &Desk, notebook: &Notebook) -> BTreeMap<AnyId, Standing> 
             Standing::Tabled(row)
         } else if desk.tally.spreads.contains_key(&id) {
             Standing::Spread
+        } else if catalogue::find(id.name()).is_some_and(|entry| entry.whole) {
+            Standing::Counted
         } else {
             Standing::Guess
         };

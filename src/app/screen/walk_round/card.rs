@@ -83,7 +83,7 @@ fn change<'a>(moves: &Moves, units: &Units) -> Element<'a, Message> {
         .then(|| text("No number in your hands raises this margin.").size(size::LABEL));
     let doubt = match moves.doubt {
         Some((id, share)) => format!(
-            "What to measure first: the {}. {:.0} % of the doubt comes from it.",
+            "What to measure first: the {}. {:.0}\u{a0}% of the doubt comes from it.",
             label(id),
             100.0 * share
         ),
@@ -91,7 +91,7 @@ fn change<'a>(moves: &Moves, units: &Units) -> Element<'a, Message> {
             .to_owned(),
     };
     let inside = column![
-        text(format!("Each number moved by {STEP:.0} %, alone, the way that helps."))
+        text(format!("Each number moved by {STEP:.0}\u{a0}%, alone, the way that helps."))
             .size(size::SMALL)
             .style(theme::soft)
             .width(Fill),
