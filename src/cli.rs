@@ -22,6 +22,7 @@ use std::path::{Path, PathBuf};
 
 use clap::{CommandFactory, Parser, Subcommand};
 
+use crate::plot::save::SaveError;
 use crate::quantity::catalogue::nearest_of;
 
 const EXAMPLES: &str = "\
@@ -85,6 +86,15 @@ enum Stop {
     Failed(String),
     /// The output cannot be written.
     Output(io::Error),
+}
+
+impl From<SaveError> for Stop {
+    fn from(error: SaveError) -> Self {
+        match error {
+            SaveError::Ending(_) => Self::Usage(error.to_string()),
+            _ => Self::Failed(error.to_string()),
+        }
+    }
 }
 
 impl From<io::Error> for Stop {

@@ -193,5 +193,5 @@ fn name(path: &Path) -> Result<String, Stop> {
 fn save(spec: &PlotSpec, path: &Path) -> Result<(), Stop> {
     let svg = plot::svg(spec, SIZE, &PlotStyle::PAPER);
     let figure = Figure { svg, numbers: plot::figures(spec) };
-    figure.save(path).map_err(|error| Stop::Failed(error.to_string()))
+    Ok(figure.save(path)?)
 }

@@ -91,7 +91,7 @@ impl Run {
         if let Some(path) = &self.output {
             let svg = run_svg(&panels, WIDTH, &PlotStyle::PAPER);
             let figure = Figure { svg, numbers: figures_of(&panels) };
-            figure.save(path).map_err(|error| Stop::Failed(error.to_string()))?;
+            figure.save(path)?;
         }
         if self.json {
             return write_json(out, &as_json(&run, &problems));

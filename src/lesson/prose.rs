@@ -78,8 +78,9 @@ impl Prose {
                 syllables: 0,
                 whole: false,
             });
+            let unit = after_number;
             after_number = sentence.take(token, after_number);
-            if ends(token, tokens.peek().map(|(_, next)| *next)) {
+            if ends(token, tokens.peek().map(|(_, next)| *next), unit) {
                 sentence.whole = true;
                 after_number = false;
                 found.extend(one.take());
@@ -131,11 +132,11 @@ fn tokens(text: &str) -> impl Iterator<Item = (usize, &str)> {
     text.split_whitespace().map(move |token| (token.as_ptr() as usize - start, token))
 }
 
-/// Whether a sentence ends with a token.
-fn ends(token: &str, next: Option<&str>) -> bool {
+/// Whether a sentence ends with a token; behind a number, a capital is a unit and not an initial.
+fn ends(token: &str, next: Option<&str>, after_number: bool) -> bool {
     let bare = token.trim_end_matches(['"', '\'', '”', '’', ')', ']', '»']);
     let Some(next) = next else { return bare.ends_with(['.', '!', '?', '…', ':']) };
-    let initial = bare.len() == 2 && bare.starts_with(|c: char| c.is_uppercase());
+    let initial = !after_number && bare.len() == 2 && bare.starts_with(|c: char| c.is_uppercase());
     let goes_on = next.trim_start_matches(['"', '“', '‘', '(']).starts_with(char::is_lowercase);
     bare.ends_with(['.', '!', '?', '…']) && !initial && !goes_on
 }
@@ -239,6 +240,7 @@ mod tests {
             [(4, 4, 5, true), (2, 2, 2, true), (3, 3, 3, true), (4, 4, 4, false)]
         );
         assert_eq!(sentences("6.40 kg × 9.81 m/s² = 62.8 N."), [(3, 3, 3, true)]);
+        assert_eq!(sentences("It is 51.5 N. The pull")[0], (3, 3, 3, true));
     }
 
     #[test]

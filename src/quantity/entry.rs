@@ -13,7 +13,8 @@ pub enum Role {
     },
     /// A rule finds it.
     Found,
-    /// One of two ways to say the same thing: the reader sets one, a rule finds the other.
+    /// The reader sets it, or a rule finds it: one of two ways to say the same thing, or a number that
+    /// can be stated for want of those it is found from.
     Either,
 }
 
@@ -207,7 +208,7 @@ impl Entry {
         Self::new(id, label, symbol, meaning, Role::Found, topic)
     }
 
-    /// One of two ways to say the same thing.
+    /// The reader sets it, or a rule finds it.
     pub const fn either<Q: Measure>(
         topic: Topic,
         id: Id<Q>,

@@ -484,5 +484,5 @@ fn a_run_is_told_and_written() {
     }
     let path = folder.path().join("hit.bmp");
     let why = ends_with(2, &["run", "impact", "--build", "sandpiper", "-o", text(&path)]);
-    assert!(why.contains(".svg for the plots or .csv"), "{why}");
+    assert!(why.contains(".svg, .png or .csv"), "{why}");
 }

@@ -42,7 +42,8 @@ const FENCES: &[(&[&str], &[&str])] = &[
     (&["roots"], &["physics", "study"]),
     (&["differential_equations"], &["physics"]),
     (&["std", "fs"], READS_AND_WRITES_FILES),
-    (&["std", "process"], &[]),
+    // Recovery copies tell the programs that run at once apart.
+    (&["std", "process"], &["sheet/file/autosave"]),
     (&["std", "net"], &[]),
 ];
 

@@ -16,8 +16,20 @@ macro_rules! files {
 
 /// Every file under `lessons/`: its lesson, its name, what it holds.
 const FILES: &[(&str, &str, &[u8])] = files! {
-    "pressure": "lesson.md", "under-the-track.svg", "what-counts.svg";
-    "impact": "lesson.md", "one-stop.svg", "pulse-shapes.svg";
+    "numbers": "lesson.md", "teacher.md", "doubts-at-right-angles.svg", "scale-on-a-slope.svg", "scatter-and-offset.svg";
+    "power": "lesson.md", "teacher.md", "equal-power-to-mass.svg", "three-limits.svg", "where-the-watts-go.svg";
+    "pressure": "lesson.md", "teacher.md", "under-the-track.svg", "what-counts.svg";
+    "ground": "lesson.md", "teacher.md", "clay-and-sand.svg", "dragged-ground.svg", "three-forces.svg";
+    "turning": "lesson.md", "teacher.md", "round-a-turn.svg", "same-mass.svg", "skid-turn.svg";
+    "balance": "lesson.md", "teacher.md", "arms.svg", "load-shift.svg", "side-slope.svg";
+    "impact": "lesson.md", "teacher.md", "one-stop.svg", "pulse-shapes.svg";
+    "structure": "lesson.md", "teacher.md", "four-sections.svg", "layers.svg", "squeeze-slip-shear.svg", "ways-to-hold.svg";
+    "drive": "lesson.md", "teacher.md", "motor-picture.svg", "where-the-volts-go.svg";
+    "heat": "lesson.md", "teacher.md", "quick-gear.svg", "stall.svg", "two-lumps.svg";
+    "spiral": "lesson.md", "teacher.md", "closes.svg", "loop.svg", "rounds.svg";
+    "scaling": "lesson.md", "teacher.md", "cubes.svg", "floats.svg";
+    "evidence": "lesson.md", "teacher.md", "break-order.svg", "fault-tree.svg", "one-current.svg";
+    "walk-round": "lesson.md", "teacher.md", "margins.svg", "round.svg";
 };
 
 /// The lessons inside the program.

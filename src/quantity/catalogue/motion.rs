@@ -77,11 +77,11 @@ pub(super) const ENTRIES: &[Entry] = &[
         .possible(-1e3, 1e3)
         .units(&["m/s²"], &["ft/s²"])
         .usual(0.0, 5.0),
-    Entry::found(Motion, DRIVE_POWER, "power at the ground", r"P_d", "What arrives at the tracks or wheels, after motor and gears: the most, unless you say less.")
+    Entry::either(Motion, DRIVE_POWER, "power at the ground", r"P_d", "What arrives at the tracks or wheels, after motor and gears: the most, unless you say less.")
         .usual(20.0, 5e4),
-    Entry::found(Motion, DRIVE_TORQUE, "torque at the axles", r"T_d", "The largest torque of all driven axles together, after the gears.")
+    Entry::either(Motion, DRIVE_TORQUE, "torque at the axles", r"T_d", "The largest torque of all driven axles together, after the gears.")
         .usual(0.5, 500.0),
-    Entry::found(Motion, DRIVE_RADIUS, "rolling radius", r"r_d", "The radius at which the torque pushes: half the distance per turn over π. For a track, the sprocket's.")
+    Entry::either(Motion, DRIVE_RADIUS, "rolling radius", r"r_d", "The radius at which the torque pushes: half the distance per turn over π. For a track, the sprocket's.")
         .above_zero()
         .usual(0.01, 0.5),
     Entry::given(Motion, ROTOR_INERTIA, "inertia of the rotors", r"J_m", "The moment of inertia of all that turns with the motors or the engine, all of them together.")
