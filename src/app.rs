@@ -10,6 +10,7 @@ mod focus;
 pub mod keys;
 mod opening;
 pub mod page;
+pub mod printing;
 pub mod question;
 mod rail;
 pub mod screen;

@@ -13,6 +13,7 @@ mod page;
 mod prose;
 mod walk_round;
 
+use std::path::Path;
 use std::sync::Arc;
 
 pub use copies::{Copies, TooMany};
@@ -21,6 +22,8 @@ pub use notebook::notebook;
 pub use page::Paper;
 pub use walk_round::walk_round;
 
+use crate::aside;
+use crate::lesson::Library;
 use crate::quantity::{AnyId, Units, catalogue};
 use crate::sheet::{Sheet, Tally};
 use crate::study::Outcome;
@@ -50,6 +53,52 @@ impl Subject {
     fn si(&self, id: AnyId) -> Option<f64> {
         self.outcome.values.si(id)
     }
+}
+
+/// How a lesson is wanted on paper.
+#[derive(Debug, Clone)]
+pub struct Choices {
+    /// The units it is written in.
+    pub units: Units,
+    /// The paper.
+    pub paper: Paper,
+    /// Numbers of its own for each group.
+    pub copies: Option<Copies>,
+    /// Whether a key with the answers follows.
+    pub key: bool,
+    /// Whether all the text is printed, or only what a bench needs.
+    pub whole: bool,
+}
+
+/// The lesson of that id as one HTML file, with its pictures and its teacher's page; nothing if the
+/// library has no such lesson.
+pub fn lesson_of(
+    library: &Library,
+    id: &str,
+    (subject, companion): (&Subject, Option<&Subject>),
+    choices: &Choices,
+) -> Option<String> {
+    Some(lesson(&Request {
+        lesson: library.lesson(id)?,
+        teacher: library.teacher(id),
+        picture: &|file| library.picture(id, file),
+        subject,
+        companion,
+        units: &choices.units,
+        paper: choices.paper,
+        copies: choices.copies,
+        key: choices.key,
+        whole: choices.whole,
+    }))
+}
+
+/// Writes a handout in one step: what was there before stays whole until the new one is.
+///
+/// # Errors
+/// In words, why the file cannot be written.
+pub fn save(path: &Path, page: &str) -> Result<(), String> {
+    aside::put(path, page.as_bytes())
+        .map_err(|error| format!("{} cannot be written: {error}.", path.display()))
 }
 
 /// What the pages of one handout are written with.

@@ -16,12 +16,13 @@ pub mod sketch;
 pub mod target;
 mod typed;
 
-use iced::widget::{column, container, text};
+use iced::widget::{column, container, row, text};
 use iced::{Element, Fill};
 
 use crate::app::desk::Desk;
-use crate::app::page::Marks;
+use crate::app::page::{Marks, Message, Page, Pictured};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Block, BlockKind};
 
 /// What is worked out of the build for the blocks of a page, anew where it has changed.
@@ -50,6 +51,32 @@ fn frame<'a, Message: 'a>(
         .padding(2.0 * UNIT)
         .width(Fill)
         .into()
+}
+
+/// The size of a picture saved, in pixels.
+const PICTURE: (u32, u32) = (800, 500);
+
+/// The way to save the picture of a block, and where it was saved.
+fn saving<'a>(
+    word: &'a str,
+    (line, what): (usize, Pictured),
+    page: Page<'a>,
+) -> Element<'a, Message> {
+    let saved = page.marks.saved.get(&line).map_or("", String::as_str);
+    row![
+        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Save(line, what)),
+        text(saved).size(size::SMALL).style(theme::soft),
+    ]
+    .spacing(2.0 * UNIT)
+    .wrap()
+    .vertical_spacing(UNIT / 2.0)
+    .into()
+}
+
+/// Words as a file may be called, without an ending.
+fn file_name(words: &str) -> String {
+    let name: String = words.split_whitespace().collect::<Vec<_>>().join("-");
+    name.replace(|c: char| !c.is_alphanumeric() && c != '-', "")
 }
 
 /// Visits every block of a page, those inside lists, quotes, notes and footnotes included.

@@ -4,10 +4,11 @@ use std::collections::HashMap;
 use std::path::Path;
 use std::sync::LazyLock;
 
-use crate::app::desk::{Desk, name_of};
+use crate::app::desk::Desk;
 use crate::app::settings::Kept;
 use crate::plot::Role;
-use crate::sheet::{Sheet, demo, file};
+use crate::sheet::file::{self, name_of};
+use crate::sheet::{Sheet, demo};
 use crate::study::Outcome;
 
 /// How many companions there can be: with the reader's own, three builds can be told apart.

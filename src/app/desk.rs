@@ -3,12 +3,12 @@
 
 use std::collections::HashMap;
 use std::hash::{DefaultHasher, Hash, Hasher};
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 
 use crate::app::companion::Company;
 use crate::quantity::{self, AnyId, Entry, Units, catalogue};
 use crate::rules::{Origin, Value, catalogue::partner};
-use crate::sheet::file::Stamp;
+use crate::sheet::file::{Stamp, name_of};
 use crate::sheet::{Edit, Gesture, History, Sheet, Tally};
 use crate::study::{Moved, Outcome, moved::moved};
 
@@ -19,16 +19,6 @@ pub struct Draft {
     pub text: String,
     /// Why it is not a number, in words.
     pub error: Option<String>,
-}
-
-/// The name of a build, or of its file when it has none.
-pub fn name_of(sheet: &Sheet, path: Option<&Path>) -> String {
-    let name = sheet.name().trim();
-    if !name.is_empty() {
-        return name.to_owned();
-    }
-    let file = path.and_then(Path::file_stem).map(|stem| stem.to_string_lossy());
-    file.map_or_else(|| "Unnamed build".to_owned(), |file| file.into_owned())
 }
 
 /// A number with all its figures and its half-width (SI) in one unit: `124.53 ± 2 mm`.
@@ -100,6 +90,12 @@ impl Desk {
     /// The name of the build, or of its file when it has none.
     pub fn name(&self) -> String {
         name_of(self.sheet(), self.path.as_deref())
+    }
+
+    /// The name of the build as files may be called, without an ending.
+    pub fn file_name(&self) -> String {
+        let letter = |letter: char| if letter.is_alphanumeric() { letter } else { '-' };
+        self.name().to_lowercase().chars().map(letter).collect()
     }
 
     /// What was known of a quantity before the last change.
@@ -190,7 +186,10 @@ impl Desk {
                 Some(spread) => units.show_spread(entry, known.si, spread),
                 None => quantity::field_text(entry, known.si, units),
             },
-            _ => units.show(entry, known.si).to_string(),
+            _ => match self.tally.spreads.get(&entry.id) {
+                Some(spread) => units.show_spread(entry, known.si, *spread),
+                None => units.show(entry, known.si).to_string(),
+            },
         }
     }
 
@@ -239,12 +238,18 @@ impl Desk {
         }
         // A number that was measured stays as doubtful as it was.
         let text = match self.tally.spreads.get(&id) {
-            Some(spread) if self.sheet().number(id).is_some() => {
-                units.show_spread(entry, si, *spread)
-            }
+            Some(spread) if self.is_measured(id, *spread) => units.show_spread(entry, si, *spread),
             _ => quantity::field_text(entry, si, units),
         };
         self.enter(place, id, text);
+    }
+
+    /// Whether the doubt of a number came with the number: entered with it, or, where the mass adds
+    /// up from parts, with the trial mass, which leaves it more doubtful than the parts are.
+    fn is_measured(&self, id: AnyId, spread: f64) -> bool {
+        let parts = self.tally.parts.mass_spread;
+        let weighed = id == catalogue::machine::MASS.any() && spread > parts * (1.0 + 1e-9);
+        self.sheet().number(id).is_some() || weighed
     }
 
     /// Takes a row of a table of presets; what was being typed gives way to it.
@@ -258,7 +263,7 @@ impl Desk {
     /// doubtful as it was.
     pub fn take(&mut self, place: &str, id: AnyId, si: f64, units: &Units) {
         let Some(entry) = catalogue::find(id.name()) else { return };
-        let spread = self.tally.spreads.get(&id).filter(|_| self.sheet().number(id).is_some());
+        let spread = self.tally.spreads.get(&id).filter(|spread| self.is_measured(id, **spread));
         let text = match spread {
             Some(spread) => exact_with_spread(entry, si, *spread, units),
             None => quantity::field_text(entry, si, units),

@@ -22,6 +22,8 @@ pub enum Purpose {
     Companion,
     /// To save a picture or its numbers there.
     Figure,
+    /// To write a page for the printer there.
+    Paper,
 }
 
 /// How a dialog ended without a pick.
@@ -43,7 +45,9 @@ impl Unpicked {
 pub fn choose(purpose: Purpose) -> Task<Message> {
     let (title, then): (&str, fn(PathBuf) -> Message) = match purpose {
         Purpose::Companion => ("Set a build beside yours", Message::CompanionPicked),
-        Purpose::Open | Purpose::Save | Purpose::Figure => ("Open a build", Message::Picked),
+        Purpose::Open | Purpose::Save | Purpose::Figure | Purpose::Paper => {
+            ("Open a build", Message::Picked)
+        }
     };
     let dialog =
         rfd::AsyncFileDialog::new().set_title(title).add_filter("Builds", &["toml"]).pick_file();
@@ -56,16 +60,10 @@ pub fn choose(purpose: Purpose) -> Task<Message> {
 
 /// Asks where to save the build.
 pub fn choose_new(desk: &Desk) -> Task<Message> {
-    let name: String = desk
-        .name()
-        .to_lowercase()
-        .chars()
-        .map(|letter| if letter.is_alphanumeric() { letter } else { '-' })
-        .collect();
     let mut dialog = rfd::AsyncFileDialog::new()
         .set_title("Save the build as")
         .add_filter("Builds", &["toml"])
-        .set_file_name(format!("{name}.toml"));
+        .set_file_name(format!("{}.{BUILD}", desk.file_name()));
     if let Some(folder) = desk.path.as_deref().and_then(Path::parent) {
         dialog = dialog.set_directory(folder);
     }
@@ -93,7 +91,7 @@ pub fn choose_export() -> Task<Message> {
 pub fn choose_figure(name: &str) -> Task<Message> {
     let first = Kind::Svg.ending();
     let mut dialog = rfd::AsyncFileDialog::new()
-        .set_title("Save the curve")
+        .set_title("Save the picture")
         .set_file_name(format!("{name}.{first}"));
     for (words, kind) in
         [("Picture", Kind::Svg), ("Picture of dots", Kind::Png), ("Numbers", Kind::Csv)]
@@ -107,6 +105,22 @@ pub fn choose_figure(name: &str) -> Task<Message> {
     })
 }
 
+/// Asks where to write a page for the printer.
+pub fn choose_paper(name: &str, desk: &Desk) -> Task<Message> {
+    let mut dialog = rfd::AsyncFileDialog::new()
+        .set_title("Save the page as")
+        .add_filter("Pages", &[PAPER])
+        .set_file_name(format!("{name}.{PAPER}"));
+    if let Some(folder) = desk.path.as_deref().and_then(Path::parent) {
+        dialog = dialog.set_directory(folder);
+    }
+    let asked = Instant::now();
+    Task::perform(dialog.save_file(), move |picked| match picked {
+        Some(file) => Message::PaperPicked(with_ending(file.path().to_owned(), PAPER)),
+        None => Message::NothingPicked(Unpicked::since(asked, Purpose::Paper)),
+    })
+}
+
 /// The path with that ending if it has none.
 pub fn with_ending(path: PathBuf, ending: &str) -> PathBuf {
     if path.extension().is_some() { path } else { path.with_extension(ending) }
@@ -114,6 +128,9 @@ pub fn with_ending(path: PathBuf, ending: &str) -> PathBuf {
 
 /// The ending of a build's file.
 pub const BUILD: &str = "toml";
+
+/// The ending of a page for the printer.
+pub const PAPER: &str = "html";
 
 /// Reads a build onto a desk.
 ///

@@ -10,7 +10,8 @@ use crate::app::settings::Settings;
 use crate::app::widget::field;
 use crate::app::widget::picture::Picture;
 use crate::lesson::{Lesson, Target};
-use crate::plot::sketch::View;
+use crate::plot::save::Figure;
+use crate::plot::sketch::{Show, View};
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
 
@@ -89,8 +90,32 @@ pub struct Marks {
     pub hundred_grams: HashMap<usize, hundred_grams::State>,
     /// Runs, by the line they start on.
     pub runs: HashMap<usize, run::State>,
+    /// Where pictures of blocks were last saved, in words, by the line they start on.
+    pub saved: HashMap<usize, String>,
     /// The pictures of the lesson.
     pub pictures: HashMap<String, Picture>,
+}
+
+impl Marks {
+    /// The picture of the block that starts on `line` as a file may hold it, and a name for it.
+    pub fn figure(&self, line: usize, what: Pictured) -> Option<(Figure, String)> {
+        match what {
+            Pictured::Curve => self.curves.get(&line)?.figure(),
+            Pictured::Sketch(view, show) => self.sketches.get(&line)?.figure((view, show)),
+            Pictured::Run => self.runs.get(&line)?.figure(),
+        }
+    }
+}
+
+/// A picture of a block that can be saved.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Pictured {
+    /// A curve.
+    Curve,
+    /// A sketch, seen and shown so.
+    Sketch(View, Show),
+    /// A run.
+    Run,
 }
 
 /// What a block asks for.
@@ -133,6 +158,10 @@ pub enum Message {
     PutBack(Vec<AnyId>),
     /// A number is to be shown in its next unit.
     NextUnit(AnyId),
+    /// Words are to be copied.
+    Copy(String),
+    /// A picture is to be saved.
+    Save(usize, Pictured),
     /// A link is followed.
     Follow(Target),
 }

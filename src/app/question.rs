@@ -7,6 +7,7 @@ use iced::widget::{Column, column, container, opaque, row, scrollable, stack, te
 use iced::{Background, Center, Color, Element, Fill};
 
 use crate::app::files::Purpose;
+use crate::app::printing::{self, Order};
 use crate::app::shell::Message;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
@@ -32,6 +33,12 @@ pub enum Question {
         /// As typed.
         text: String,
     },
+    /// How something is to be printed.
+    Print(Order),
+    /// A page for the printer is being made.
+    Writing,
+    /// It was written there.
+    Written(PathBuf),
     /// Something went wrong.
     Told(String),
     /// The sheet of keys.
@@ -150,6 +157,20 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
             ],
         ),
         Question::Path { purpose, text } => path(*purpose, text),
+        Question::Print(order) => printing::card(order),
+        Question::Writing => ask(
+            "Writing…",
+            "The page is being made. Cancel, and no file is left.".to_owned(),
+            vec![("Cancel", Kind::Plain, Message::QuestionClosed)],
+        ),
+        Question::Written(path) => ask(
+            "The page is written",
+            format!("It is at {}. Open it in any browser and print it from there.", path.display()),
+            vec![
+                ("Close", Kind::Main, Message::QuestionClosed),
+                ("Copy the path", Kind::Plain, Message::Copy(path.display().to_string())),
+            ],
+        ),
         Question::Told(words) => ask(
             "This did not work",
             words.clone(),
@@ -187,10 +208,12 @@ fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
         Purpose::Save => ("Save the build as", "Save"),
         Purpose::Open => ("Open a build", "Open"),
         Purpose::Companion => ("Set a build beside yours", "Set beside"),
-        Purpose::Figure => ("Save the curve (.svg, .png or .csv)", "Save"),
+        Purpose::Figure => ("Save the picture (.svg, .png or .csv)", "Save"),
+        Purpose::Paper => ("Save the page as", "Save"),
     };
     let example = match purpose {
         Purpose::Figure => "/home/me/curve.svg",
+        Purpose::Paper => "/home/me/handout.html",
         _ => "/home/me/build.toml",
     };
     column![

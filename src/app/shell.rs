@@ -7,10 +7,13 @@ mod company;
 mod figure;
 mod filing;
 mod notes;
+mod printing;
 mod recovery;
 mod view;
 
 use std::path::PathBuf;
+use std::sync::Arc;
+use std::sync::atomic::AtomicBool;
 
 use iced::widget::operation::{self, AbsoluteOffset};
 use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
@@ -18,6 +21,7 @@ use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode
 use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
+use crate::app::printing::{self as printing_card, Order, Print};
 use crate::app::question::{Next, Question};
 use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round, workshop};
 use crate::app::settings::{Daylight, Settings};
@@ -61,7 +65,7 @@ pub struct App {
     pub desk: Desk,
     /// What is remembered between sessions.
     pub settings: Settings,
-    pub(super) library: Library,
+    pub(super) library: Arc<Library>,
     /// Which screen is shown.
     pub place: Place,
     /// The lesson last opened.
@@ -75,6 +79,7 @@ pub struct App {
     pub(super) menu: bool,
     pub(super) strip: bool,
     pub(super) build_sheet: build_sheet::BuildSheet,
+    pub(super) walk_round: walk_round::WalkRound,
     /// What is asked, over the page.
     pub question: Option<Question>,
     /// Whether the list of builds to set beside is open.
@@ -94,6 +99,10 @@ pub struct App {
     after_save: Option<Next>,
     /// The picture that is to be saved.
     figure: Option<reading::Unsaved>,
+    /// What is to be printed, while the reader says where.
+    order: Option<Order>,
+    /// Set to call off the page being made.
+    writing: Option<Arc<AtomicBool>>,
     watched: Option<PathBuf>,
 }
 
@@ -111,7 +120,7 @@ pub enum Message {
     /// Among the lessons.
     Contents(contents::Message),
     /// On the walk-round.
-    WalkRound(walk_round::OpenLesson),
+    WalkRound(walk_round::Message),
     /// In the notebook.
     Notebook(notebook::Message),
     /// Time to save the notebook.
@@ -163,6 +172,16 @@ pub enum Message {
     SavePicked(PathBuf),
     /// Save the picture here.
     FigurePicked(PathBuf),
+    /// Something is to be printed.
+    Print(Print),
+    /// Something is done on the card that asks how to print.
+    PrintAct(printing_card::Act),
+    /// The card is filled.
+    PrintOrdered,
+    /// Write the page here.
+    PaperPicked(PathBuf),
+    /// How printing ended.
+    Printed(printing::Printed),
     /// Save it though the file has changed.
     SaveOver,
     /// Read the file again and drop what was changed here.
@@ -228,7 +247,7 @@ impl App {
     /// The window as it starts.
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
-        let library = Library::load(start.source.as_ref());
+        let library = Arc::new(Library::load(start.source.as_ref()));
         let (mut desk, told) = filing::first_desk(start.build.as_deref());
         desk.company = Company::remembered(&settings.companions);
         let (book, book_told) = Book::open(&start.folders.notebook);
@@ -247,6 +266,7 @@ impl App {
             menu: false,
             strip: false,
             build_sheet: build_sheet::BuildSheet::default(),
+            walk_round: walk_round::WalkRound::default(),
             question: (!told.is_empty()).then(|| Question::Told(told.join("\n\n"))),
             choosing: false,
             source: start.source,
@@ -259,6 +279,8 @@ impl App {
             seen: None,
             after_save: None,
             figure: None,
+            order: None,
+            writing: None,
             watched: start.watched,
             settings,
         };
@@ -317,7 +339,7 @@ impl App {
             Message::Show => self.show(),
             Message::BuildSheet(message) => self.enter(message),
             Message::Contents(message) => self.pick(message),
-            Message::WalkRound(walk_round::OpenLesson(id)) => self.go(Place::Lesson(id)),
+            Message::WalkRound(message) => self.walk(message),
             Message::Notebook(message) => self.write_notes(message),
             Message::KeepNotebook => self.keep_notebook(),
             Message::Go(place) => self.go(place),
@@ -342,6 +364,11 @@ impl App {
             Message::SaveAs => self.save_as(),
             Message::SavePicked(path) => self.save_at(&path),
             Message::FigurePicked(path) => self.save_figure(&path),
+            Message::Print(what) => self.print(what),
+            Message::PrintAct(act) => self.print_act(act),
+            Message::PrintOrdered => self.print_ordered(),
+            Message::PaperPicked(path) => self.print_at(path),
+            Message::Printed(done) => self.printed(done),
             Message::SaveOver => self.save_over(),
             Message::Reread => self.reread(),
             Message::Leave(next) => self.leave(next),
@@ -380,7 +407,11 @@ impl App {
     fn refresh(&mut self) {
         let dark = self.is_dark();
         if self.place == Place::BuildSheet {
+            self.build_sheet.look_up(&self.desk, self.book.notebook());
             self.build_sheet.refresh(&self.desk, &self.settings, dark);
+        }
+        if self.place == Place::WalkRound {
+            self.walk_round.refresh(&self.desk);
         }
         if let Some(reading) = &mut self.reading
             && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)

@@ -1,5 +1,6 @@
 //! Pieces that screens and blocks are put together from.
 
+pub mod choice;
 mod delegate;
 pub mod field;
 pub mod focusing;

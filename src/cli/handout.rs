@@ -6,12 +6,12 @@ use std::path::{Path, PathBuf};
 use clap::{Args, ValueEnum};
 
 use super::{Stop, open};
-use crate::aside;
-use crate::handout::{self, Copies, Paper, Request, Subject};
+use crate::handout::{self, Choices, Copies, Paper, Subject};
 use crate::lesson::{Folder, Library, Shipped};
 use crate::notebook::file as notebook_file;
 use crate::quantity::catalogue::nearest_of;
 use crate::quantity::{UnitSet, Units};
+use crate::sheet::file::name_of;
 
 /// The build a handout shows if none is named.
 const DEMO: &str = "sandpiper";
@@ -88,39 +88,34 @@ impl Handout {
             (None, None, Some(file)) => self.notebook(file.as_deref())?,
             (None, None, None) => return Err(Stop::Usage("Name a lesson.".to_owned())),
         };
-        aside::put(&self.output, page.as_bytes()).map_err(|error| {
-            Stop::Failed(format!("{} cannot be written: {error}.", self.output.display()))
-        })?;
+        handout::save(&self.output, &page).map_err(Stop::Failed)?;
         Ok(writeln!(out, "{} written. Print it from a browser.", self.output.display())?)
     }
 
     fn lesson(&self, id: &str) -> Result<String, Stop> {
         let library = self.library();
-        let Some(lesson) = library.lesson(id) else {
+        let unknown = || {
             let known: Vec<&str> = library.lessons.iter().map(|it| it.id.as_str()).collect();
             let near = nearest_of(id, known.iter().copied());
             let near = near.map_or_else(String::new, |near| format!(" Did you mean \"{near}\"?"));
-            return Err(Stop::Usage(format!(
+            Stop::Usage(format!(
                 "There is no lesson \"{id}\".{near} Lessons: {}.",
                 known.join(", ")
-            )));
+            ))
         };
         let copies = self.copies.map(|count| Copies::new(count, self.seed)).transpose();
         let copies = copies.map_err(|error| Stop::Usage(error.to_string()))?;
         let subject = subject(self.build.as_deref().unwrap_or(Path::new(DEMO)))?;
         let companion = self.companion.as_deref().map(self::subject).transpose()?;
-        Ok(handout::lesson(&Request {
-            lesson,
-            teacher: library.teacher(id),
-            picture: &|file| library.picture(id, file),
-            subject: &subject,
-            companion: companion.as_ref(),
-            units: &self.units(),
+        let choices = Choices {
+            units: self.units(),
             paper: self.paper(),
             copies,
             key: self.key,
             whole: self.whole,
-        }))
+        };
+        handout::lesson_of(&library, id, (&subject, companion.as_ref()), &choices)
+            .ok_or_else(unknown)
     }
 
     fn notebook(&self, file: Option<&Path>) -> Result<String, Stop> {
@@ -135,8 +130,7 @@ impl Handout {
             return Err(Stop::Failed(told));
         }
         let library = self.library();
-        let titles: Vec<(&str, &str)> =
-            library.lessons.iter().map(|it| (it.id.as_str(), it.title.as_str())).collect();
+        let titles = library.titles();
         let subject = subject(self.build.as_deref().unwrap_or(Path::new(DEMO)))?;
         Ok(handout::notebook(&loaded.notebook, &titles, &subject, &self.units(), self.paper()))
     }
@@ -163,10 +157,5 @@ impl Handout {
 /// The build of a file, or the demonstration build of that name.
 fn subject(path: &Path) -> Result<Subject, Stop> {
     let sheet = open::build(path)?;
-    let stem = || path.file_stem().map(|stem| stem.to_string_lossy().into_owned());
-    let name = match sheet.name().trim() {
-        "" => stem().unwrap_or_else(|| "Unnamed build".to_owned()),
-        name => name.to_owned(),
-    };
-    Ok(Subject::new(name, sheet))
+    Ok(Subject::new(name_of(&sheet, Some(path)), sheet))
 }

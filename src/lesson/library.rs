@@ -85,6 +85,11 @@ impl Library {
         self.lessons.iter().find(|lesson| lesson.id == id)
     }
 
+    /// Each lesson's id with its title, in their order.
+    pub fn titles(&self) -> Vec<(&str, &str)> {
+        self.lessons.iter().map(|lesson| (lesson.id.as_str(), lesson.title.as_str())).collect()
+    }
+
     /// A picture that a lesson shows, as the bytes of its file.
     pub fn picture(&self, id: &str, file: &str) -> Option<Arc<[u8]>> {
         self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()

@@ -6,6 +6,7 @@ use super::axis::{Axis, nice_step};
 use super::spec::{PlotSpec, Role};
 use crate::quantity::{Shown, Units};
 pub(super) use columns::at;
+pub(super) use columns::plain;
 pub use columns::{Table, figures, figures_of, table, table_of};
 
 /// About how many places along a plot are read one after the other.

@@ -4,6 +4,7 @@
 //! line. Words are given by the rectangle they stand in, and no two of those overlap.
 
 mod balance;
+mod figures;
 mod gear;
 mod ground;
 mod labels;
@@ -13,6 +14,7 @@ mod pen;
 mod pressure;
 mod svg;
 
+pub use figures::figure;
 pub use labels::Label;
 pub use load::Arrow;
 pub use svg::svg;

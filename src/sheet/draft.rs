@@ -9,7 +9,7 @@ use super::read::{self, BYTE_ORDER_MARK};
 use super::write::{self, listed, quoted};
 use super::{FORMAT, LARGEST, sum};
 use crate::quantity::catalogue::machine::MASS;
-use crate::quantity::{AnyId, Topic, catalogue};
+use crate::quantity::{Amount, AnyId, Topic, catalogue};
 use crate::rules::catalogue::partner;
 
 /// The contents after one change.
@@ -94,11 +94,13 @@ impl Draft {
         Ok(())
     }
 
-    /// Sets the trial mass to what is lacking between the parts and the mass asked for.
-    fn drag_mass(&mut self, text: &str, parts: f64) -> Result<(), EditRefused> {
+    /// Sets the trial mass to what is lacking between the parts and the mass asked for, as unsure
+    /// as the two of them leave it.
+    fn drag_mass(&mut self, text: &str, parts: Amount) -> Result<(), EditRefused> {
         let amount = sum::mass(text).map_err(EditRefused::Number)?;
         let at = self.entries.trial.as_ref().and_then(|trial| trial.at.clone());
-        let mass = sum::trial_text(amount.si - parts);
+        let spread = amount.spread.map_or(0.0, |whole| sum::rest(whole, parts.spread));
+        let mass = sum::trial_text(amount.si - parts.si, spread);
         if mass.is_none() && at.is_none() {
             return self.clear_trial();
         }

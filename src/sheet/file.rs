@@ -9,6 +9,20 @@ pub use load::{LoadError, Loaded, load};
 pub use save::{SaveError, last_good, save};
 pub use stamp::Stamp;
 
+use std::path::Path;
+
+use super::Sheet;
+
+/// The name of a build, or of its file when it has none.
+pub fn name_of(sheet: &Sheet, path: Option<&Path>) -> String {
+    let name = sheet.name().trim();
+    if !name.is_empty() {
+        return name.to_owned();
+    }
+    let file = path.and_then(Path::file_stem).map(|stem| stem.to_string_lossy());
+    file.map_or_else(|| "Unnamed build".to_owned(), |file| file.into_owned())
+}
+
 /// Why the system did not do what was asked, in words.
 fn in_words(error: &std::io::Error) -> String {
     use std::io::ErrorKind as Kind;

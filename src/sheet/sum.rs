@@ -45,24 +45,39 @@ pub(super) fn trial(text: &str) -> Result<Amount, String> {
     read(text, &TRIAL_MASS)
 }
 
-/// A trial mass of so many kilograms as text, to the milligram; none when it is nothing.
-pub(super) fn trial_text(kilograms: f64) -> Option<String> {
-    let milligrams = (kilograms * 1e6).round();
-    if milligrams == 0.0 {
+/// A trial mass of so many kilograms with its half-width as text, to the milligram; none when it is
+/// nothing.
+pub(super) fn trial_text(kilograms: f64, spread: f64) -> Option<String> {
+    let milligrams = |kilograms: f64| (kilograms * 1e6).round();
+    let (mass, spread) = (milligrams(kilograms), milligrams(spread));
+    if mass == 0.0 && spread == 0.0 {
         return None;
     }
-    Some(if milligrams.abs() < 1e6 {
-        format!("{:+} g", milligrams / 1e3)
+    let (each, unit) = if mass.abs() < 1e6 { (1e3, "g") } else { (1e6, "kg") };
+    // A zero takes no minus.
+    let number = format!("{:+}", mass / each + 0.0);
+    Some(if spread > 0.0 {
+        format!("{number} ± {} {unit}", spread / each)
     } else {
-        format!("{:+} kg", milligrams / 1e6)
+        format!("{number} {unit}")
     })
 }
 
+/// The half-width of what is left of a whole when a part is taken away: what the part does not
+/// account for of how unsure the whole is; nothing if it accounts for more (JCGM 100:2008, 5.1.2).
+pub(super) fn rest(whole: f64, part: Option<f64>) -> f64 {
+    (whole * whole - part.map_or(0.0, |part| part * part)).max(0.0).sqrt()
+}
+
 /// The mass of all the parts in kilograms, when there are any and every one can be read.
-pub(super) fn whole_mass(parts: &[Part]) -> Option<f64> {
-    let masses: Option<Vec<f64>> =
-        parts.iter().map(|part| mass(&part.mass).ok().map(|amount| amount.si)).collect();
-    masses.filter(|masses| !masses.is_empty()).map(|masses| masses.iter().sum())
+pub(super) fn whole_mass(parts: &[Part]) -> Option<Amount> {
+    let masses: Option<Vec<Amount>> = parts.iter().map(|part| mass(&part.mass).ok()).collect();
+    let masses = masses.filter(|masses| !masses.is_empty())?;
+    let spread = quadrature(masses.iter().filter_map(|mass| mass.spread));
+    Some(Amount {
+        si: masses.iter().map(|mass| mass.si).sum(),
+        spread: (spread > 0.0).then_some(spread),
+    })
 }
 
 /// Three lengths of a place in metres with their half-widths, or which one cannot be read and why.

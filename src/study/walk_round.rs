@@ -1,6 +1,7 @@
 //! The walk-round: every limit checked at once, what gives first at the top.
 
 mod limits;
+mod moves;
 
 use super::outcome::Outcome;
 use super::words::{lacking, the};
@@ -8,6 +9,7 @@ use crate::quantity::catalogue::{self, balance::*, drive::*, pressure::*, turnin
 use crate::quantity::{AnyId, Units};
 use crate::rules::{Lack, Lacks, Value};
 pub use limits::{LIMITS, Limit, Only};
+pub use moves::{Moves, STEP, moves};
 
 /// How a limit stands.
 #[derive(Debug, Clone, PartialEq)]

@@ -177,6 +177,29 @@ fn a_mass_set_on_parts_goes_into_the_trial_mass() {
     assert_eq!(sheet.trial(), None);
 }
 
+/// The doubt of what was weighed is that of the parts and of the trial mass together
+/// (JCGM 100:2008, 5.1.2): 5, 12 and 13 hundredths.
+#[test]
+fn a_mass_weighed_on_parts_keeps_its_spread() {
+    let parts = [("1.0 ± 0.03 kg", ["", "", ""]), ("1.0 ± 0.04 kg", ["", "", ""])];
+    let mut sheet = build(&parts, "");
+    for (typed, trial, spread) in [
+        ("2.5 ± 0.13 kg", Some("+500 ± 120 g"), 0.13),
+        ("2 ± 0.13 kg", Some("+0 ± 120 g"), 0.13),
+        ("1.9 ± 0.13 kg", Some("-100 ± 120 g"), 0.13),
+        ("4 ± 0.13 kg", Some("+2 ± 0.12 kg"), 0.13),
+        // The parts are less sure than the scales: their doubt stays.
+        ("2.5 ± 0.01 kg", Some("+500 g"), 0.05),
+        ("2 ± 0.05 kg", None, 0.05),
+    ] {
+        sheet.apply(&set(MASS, typed)).unwrap();
+        assert_eq!(sheet.trial().map(|trial| trial.mass.as_str()), trial, "{typed}");
+        let tally = sheet.tally();
+        assert_eq!(tally.problems, []);
+        assert_relative_eq!(tally.spreads[&MASS.any()], spread, max_relative = 1e-6);
+    }
+}
+
 #[test]
 fn a_mass_set_on_a_stated_mass_is_the_mass() {
     let mut sheet = sheet("[machine]\nmass = \"6 kg\"\n[trial-mass]\nmass = \"+1 kg\"\n");

@@ -1,5 +1,7 @@
 //! The calculator: numbers to change, numbers found, and the working.
 
+mod copied;
+
 use iced::widget::{Column, column, container, row, rule, text};
 use iced::{Center, Element, Fill};
 
@@ -109,7 +111,23 @@ fn answer<'a>(id: AnyId, line: usize, page: Page<'a>) -> Element<'a, Message> {
                 .on_press(Message::Working(opened.clone()))
         }
     };
-    stack = stack.push(row![(!pinned).then_some(working), pin].spacing(2.0 * UNIT));
+    let units = &page.settings.units;
+    let copy = |word: &'a str, words: Option<String>| {
+        let press = |words| {
+            pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Copy(words))
+        };
+        words.map(press)
+    };
+    let copied = copy("Copy", copied::number(id, page.desk, units));
+    let with_working = (open && !pinned)
+        .then(|| copy("Copy the working", copied::with_working(id, page.desk, units)))
+        .flatten();
+    stack = stack.push(
+        row![(!pinned).then_some(working), pin, copied, with_working]
+            .spacing(2.0 * UNIT)
+            .wrap()
+            .vertical_spacing(UNIT / 2.0),
+    );
     if pinned {
         stack = stack.push(
             text("Pinned: you set this number yourself, and everything after it follows from it.")

@@ -14,9 +14,9 @@ use iced::{Element, Fill, Length};
 use plotters_iced::ChartWidget;
 pub use reader::Read;
 
-use super::frame;
+use super::{PICTURE, file_name, frame, saving};
 use crate::app::desk::Desk;
-use crate::app::page::{Message, Page};
+use crate::app::page::{Message, Page, Pictured};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::field;
@@ -39,8 +39,6 @@ pub struct State {
     drawn: Option<Drawn>,
     /// Where the reader reads by key, in the SI unit of the foot.
     reading: Option<f64>,
-    /// Where it was last saved.
-    saved: String,
 }
 
 struct Drawn {
@@ -62,12 +60,7 @@ pub enum Act {
     Table,
     /// Numbers are read off by key.
     Read(Read),
-    /// The picture or its numbers are to be saved.
-    Save,
 }
-
-/// The size of a picture saved, in pixels.
-const PICTURE: (u32, u32) = (800, 500);
 
 /// Draws anew the curves of a page that the last change has made stale.
 pub fn refresh(
@@ -147,14 +140,7 @@ impl State {
     pub fn figure(&self) -> Option<(Figure, String)> {
         let spec = &self.drawn.as_ref()?.spec;
         let svg = plot::svg(spec, PICTURE, &PlotStyle::PAPER);
-        let name: String = spec.title.split_whitespace().collect::<Vec<_>>().join("-");
-        let name = name.replace(|c: char| !c.is_alphanumeric() && c != '-', "");
-        Some((Figure { svg, numbers: plot::figures(spec) }, name))
-    }
-
-    /// Notes where it was saved.
-    pub fn saved(&mut self, path: &std::path::Path) {
-        self.saved = format!("Saved as {}.", path.display());
+        Some((Figure { svg, numbers: plot::figures(spec) }, file_name(&spec.title)))
     }
 }
 
@@ -169,9 +155,6 @@ pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Me
     };
     let open = page.marks.open.contains(&place);
     let table = if open { "Hide the table" } else { "Show as a table" };
-    let word =
-        |word: &'a str, act: Act| pressable(Kind::Word, text(word).size(size::LABEL)).on_press(act);
-    let saved = state.map(|state| state.saved.as_str()).unwrap_or_default();
     let content = column![
         column![
             plot,
@@ -179,18 +162,15 @@ pub fn view<'a>(curve: &'a Curve, line: usize, page: Page<'a>) -> Element<'a, Me
         ]
         .spacing(1.5 * UNIT),
         field::full(&place, curve.against, page.desk, page.settings).map(Act::Field),
-        row![
-            word(table, Act::Table),
-            drawn.map(|_| word("Save the curve", Act::Save)),
-            text(saved).size(size::SMALL).style(theme::soft),
-        ]
-        .spacing(2.0 * UNIT)
-        .wrap()
-        .vertical_spacing(UNIT / 2.0),
-        drawn.filter(|_| open).map(|drawn| rows::rows(plot::table(&drawn.spec), page.width)),
     ]
     .spacing(1.5 * UNIT);
-    frame(curve.title.as_deref(), Element::from(content).map(move |act| Message::Curve(line, act)))
+    let content = Element::from(content).map(move |act| Message::Curve(line, act));
+    let rows = drawn.filter(|_| open).map(|drawn| rows::rows(plot::table(&drawn.spec), page.width));
+    let table = pressable(Kind::Word, text(table).size(size::LABEL))
+        .on_press(Message::Curve(line, Act::Table));
+    let save = drawn.map(|_| saving("Save the curve", (line, Pictured::Curve), page));
+    let under = row![table, save].spacing(2.0 * UNIT).wrap().vertical_spacing(UNIT / 2.0);
+    frame(curve.title.as_deref(), column![content, under, rows].spacing(1.5 * UNIT))
 }
 
 /// About how many characters fit above a plot of that width.

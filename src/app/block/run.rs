@@ -11,9 +11,9 @@ use iced::{Center, Element, Fill, Length, Padding};
 use plotters_iced::ChartWidget;
 
 use super::curve::{chart, rows::rows};
-use super::{each, frame};
+use super::{PICTURE, each, file_name, frame, saving};
 use crate::app::desk::Desk;
-use crate::app::page::{Message, Page};
+use crate::app::page::{Message, Page, Pictured};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::mark::mark;
@@ -21,7 +21,8 @@ use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::scrub::scrub;
 use crate::app::widget::symbol::capitalised;
 use crate::lesson::{Block, BlockKind, Run, RunPace};
-use crate::plot::{Axis, panel_height, plot_rect};
+use crate::plot::save::Figure;
+use crate::plot::{Axis, PlotStyle, figures_of, panel_height, plot_rect, run_svg};
 use told::{Key, Told};
 
 /// A frame that comes late moves on by no more than this.
@@ -122,6 +123,14 @@ impl State {
         self.playing = (at < 1.0).then_some(now);
     }
 
+    /// The run as a file may hold it, and a name for that file.
+    pub fn figure(&self) -> Option<(Figure, String)> {
+        let Some((_, Ok(Told { pictured, .. }))) = &self.told else { return None };
+        let svg = run_svg(pictured, PICTURE.0, &PlotStyle::PAPER);
+        let name = file_name(&pictured.first()?.title);
+        Some((Figure { svg, numbers: figures_of(pictured) }, name))
+    }
+
     /// How long it lasts as it happens, in seconds.
     fn duration(&self) -> f64 {
         match &self.told {
@@ -187,7 +196,13 @@ fn inside<'a>(
         keys(state, line, page),
         now(told, at),
         Column::with_children(happens.chain(assumes)).spacing(UNIT / 2.0),
-        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(act(Act::Table)),
+        row![
+            pressable(Kind::Word, text(word).size(size::LABEL)).on_press(act(Act::Table)),
+            saving("Save the run", (line, Pictured::Run), page),
+        ]
+        .spacing(2.0 * UNIT)
+        .wrap()
+        .vertical_spacing(UNIT / 2.0),
         open.then(|| rows(told.table.clone(), page.width)),
     ]
     .spacing(1.5 * UNIT)

@@ -8,15 +8,16 @@ use iced::widget::canvas::Cache;
 use iced::widget::{Row, canvas, column, container, text};
 use iced::{Element, Fill, Length};
 
-use super::{each, frame};
+use super::{PICTURE, each, file_name, frame, saving};
 use crate::app::desk::Desk;
-use crate::app::page::{self, Page};
+use crate::app::page::{self, Page, Pictured};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::symbol::unbroken;
 use crate::lesson::{Block, BlockKind, Sketch as Asked, SketchLayer, SketchView};
-use crate::plot::sketch::{Show, View};
+use crate::plot::save::Figure;
+use crate::plot::sketch::{Show, View, figure};
 use crate::quantity::Units;
 use crate::study::Sketch;
 
@@ -86,6 +87,13 @@ impl State {
         });
     }
 
+    /// The sketch as a file may hold it, seen and shown so, and a name for that file.
+    pub fn figure(&self, how: (View, Show)) -> Option<(Figure, String)> {
+        let drawn = self.drawn.as_ref()?;
+        let name = file_name(&format!("sketch {}", drawn.name));
+        Some((figure(&drawn.sketch, how, &drawn.units, PICTURE), name))
+    }
+
     /// Looks from elsewhere.
     pub fn look(&mut self, view: View) {
         self.view = Some(view);
@@ -114,7 +122,11 @@ pub fn view<'a>(asked: &'a Asked, line: usize, page: Page<'a>) -> Element<'a, pa
     };
     let height = page.tall((0.62 * page.width).clamp(250.0, 350.0));
     let inside = picture(state, (first, show), height, move |view| page::Message::Look(line, view));
-    frame(asked.title.as_deref(), container(inside).id(format!("sketch:{line}")))
+    let inside = container(inside).id(format!("sketch:{line}"));
+    let drawn = state.drawn.as_ref().filter(|drawn| !drawn.sketch.is_empty());
+    let view = state.view.unwrap_or(first);
+    let save = drawn.map(|_| saving("Save the sketch", (line, Pictured::Sketch(view, show)), page));
+    frame(asked.title.as_deref(), column![inside, save].spacing(UNIT))
 }
 
 /// The drawing with the same in words under it, and a choice of where to look from.

@@ -1,8 +1,10 @@
 //! Every number of the build by topic, and the parts it is made of.
 
+mod number;
 mod parts;
+mod standing;
 
-use std::collections::HashSet;
+use std::collections::{BTreeMap, HashSet};
 use std::hash::Hash;
 
 use iced::widget::{Column, column, container, row, scrollable, space, text, text_input};
@@ -12,12 +14,15 @@ use crate::app::block::sketch;
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, REGULAR, SEMIBOLD, UNIT, size};
+use crate::app::widget::choice::choice;
+use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::app::widget::{field, symbol};
+use crate::notebook::Notebook;
 use crate::plot::sketch::{Show, View};
 use crate::quantity::{AnyId, Entry, Topic, catalogue};
-use crate::rules::{Origin, Value};
 use crate::sheet::{Edit, presets};
+pub use parts::focus_after;
+use standing::{Standing, standings};
 
 /// What the reader is looking for on the build sheet, and which topics are unfolded.
 #[derive(Default)]
@@ -25,6 +30,12 @@ pub struct BuildSheet {
     find: String,
     turned: HashSet<Topic>,
     tables: HashSet<&'static str>,
+    /// The topics whose numbers say what they are used for.
+    uses: HashSet<Topic>,
+    /// Whether guesses alone are shown.
+    guesses: bool,
+    /// How well each number is known, and for which state of the build that was found.
+    standings: Option<(u64, BTreeMap<AnyId, Standing>)>,
     sketch: sketch::State,
 }
 
@@ -36,6 +47,8 @@ pub enum Action {
     Field(field::Event),
     /// The build is changed; changes of one gesture count as one.
     Edit(Edit, Option<String>),
+    /// The build is to be saved.
+    Save,
 }
 
 /// What happens on the build sheet.
@@ -51,6 +64,12 @@ pub enum Message {
     Turn(Topic),
     /// A table of ready-made numbers is folded or unfolded.
     Table(&'static str),
+    /// What the numbers of a topic are used for, in or out.
+    Uses(Topic),
+    /// Guesses alone are to be shown, or every number.
+    Guesses(bool),
+    /// The build is to be saved.
+    Save,
     /// The sketch is to be seen from elsewhere.
     Look(View),
 }
@@ -71,6 +90,9 @@ impl BuildSheet {
             Message::Find(words) => self.find = words,
             Message::Turn(topic) => turn(&mut self.turned, topic),
             Message::Table(id) => turn(&mut self.tables, id),
+            Message::Uses(topic) => turn(&mut self.uses, topic),
+            Message::Guesses(guesses) => self.guesses = guesses,
+            Message::Save => return Action::Save,
             Message::Look(view) => self.sketch.look(view),
         }
         Action::None
@@ -81,9 +103,27 @@ impl BuildSheet {
         self.sketch.refresh(desk, settings, dark);
     }
 
+    /// Looks up how well each number is known where the build has changed.
+    pub fn look_up(&mut self, desk: &Desk, notebook: &Notebook) {
+        let revision = desk.revision();
+        if self.standings.as_ref().is_none_or(|(found_for, _)| *found_for != revision) {
+            self.standings = Some((revision, standings(desk, notebook)));
+        }
+    }
+
+    /// Looks everything up anew: the notebook may say more than it did.
+    pub fn open(&mut self) {
+        self.standings = None;
+    }
+
+    fn standing(&self, id: AnyId) -> Option<&Standing> {
+        self.standings.as_ref()?.1.get(&id)
+    }
+
     /// Throws away what was drawn from another build.
     pub fn forget_drawn(&mut self) {
         self.sketch = sketch::State::default();
+        self.standings = None;
     }
 
     /// The build sheet in a window of that width.
@@ -98,14 +138,19 @@ impl BuildSheet {
             .filter_map(|topic| self.section(*topic, desk, settings, width))
             .collect();
         let nothing = topics.is_empty().then(|| {
-            text("No number has these words in its name, its meaning or its id.").size(size::BODY)
+            text(if self.guesses && self.find.trim().is_empty() {
+                "No number is a guess: each was measured, stands in a table or says how sure it is."
+            } else {
+                "No number has these words in its name, its meaning or its id."
+            })
+            .size(size::BODY)
         });
         let page = column![
-            text("Build sheet").size(size::TITLE).font(BOLD),
+            title(desk),
             // One place for both: a report that comes or goes must not take the focus from a field
             // further down.
             column![about(desk), reports(desk)].spacing(3.0 * UNIT),
-            self.finder(),
+            column![self.finder(), self.filter()].spacing(UNIT),
             column![nothing, Column::with_children(topics).spacing(3.0 * UNIT)],
             self.find.trim().is_empty().then(|| with_sketch(
                 parts::view(desk, settings),
@@ -138,7 +183,23 @@ impl BuildSheet {
     /// Whether a quantity has all the words looked for.
     fn wanted(&self, entry: &Entry) -> bool {
         let about = format!("{} {} {}", entry.label, entry.id, entry.meaning).to_lowercase();
+        let guessed = || self.standing(entry.id) == Some(&Standing::Guess);
         self.find.to_lowercase().split_whitespace().all(|word| about.contains(word))
+            && (!self.guesses || guessed())
+    }
+
+    /// Every number, or the guesses alone.
+    fn filter(&self) -> Element<'_, Message> {
+        let all = self.standings.iter().flat_map(|(_, all)| all.values());
+        let (mut given, mut guesses) = (0, 0);
+        for standing in all {
+            given += 1;
+            guesses += usize::from(*standing == Standing::Guess);
+        }
+        choice([
+            ("All numbers".to_owned(), !self.guesses, Message::Guesses(false)),
+            (format!("Guesses: {guesses} of {given} given"), self.guesses, Message::Guesses(true)),
+        ])
     }
 
     /// A topic is unfolded while its numbers are being looked for or some of them are given,
@@ -163,7 +224,7 @@ impl BuildSheet {
             let head =
                 pressable(Kind::Word, text(format!("{word}: {}", table.title)).size(size::LABEL))
                     .on_press(Message::Table(table.id));
-            let rows = table.rows.iter().filter(|_| open).map(preset);
+            let rows = table.rows.iter().filter(|_| open).map(number::preset);
             column![
                 head,
                 (open && !table.note.is_empty())
@@ -174,6 +235,23 @@ impl BuildSheet {
             .into()
         });
         Column::with_children(tables).spacing(UNIT / 2.0).into()
+    }
+
+    /// The fold of what the numbers of a topic are used for.
+    fn uses<'a>(&self, topic: Topic) -> Element<'a, Message> {
+        let open = self.uses.contains(&topic);
+        let word = if open { "Hide what each is used for" } else { "Show what each is used for" };
+        pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Uses(topic)).into()
+    }
+
+    fn given<'a>(
+        &'a self,
+        entry: &'static Entry,
+        desk: &'a Desk,
+        settings: &'a Settings,
+    ) -> Element<'a, Message> {
+        let how = (self.standing(entry.id), self.uses.contains(&entry.topic));
+        number::given(entry, how, desk, settings)
     }
 
     fn section<'a>(
@@ -197,12 +275,24 @@ impl BuildSheet {
                 entries.iter().copied().partition(|entry| entry.is_given());
             let (any_given, any_found) = (!given.is_empty(), !found.is_empty());
             column![
-                any_given.then(|| self.ready_made(topic)),
-                columns(wide, 1.5 * UNIT, given.into_iter().map(|e| number(e, desk, settings))),
-                any_found.then(|| text("Found from these").size(size::LABEL).font(SEMIBOLD)),
-                columns(wide, UNIT / 2.0, found.into_iter().map(|e| answer(e, desk, settings))),
-            ]
-            .spacing(1.5 * UNIT)
+                    any_given
+                        .then(|| column![self.ready_made(topic), self.uses(topic)]
+                            .spacing(UNIT / 2.0)),
+                    columns(
+                        wide,
+                        1.5 * UNIT,
+                        given.into_iter().map(|e| self.given(e, desk, settings)),
+                    ),
+                    any_found.then(|| text("Found from these").size(size::LABEL).font(SEMIBOLD)),
+                    columns(
+                        wide,
+                        UNIT / 2.0,
+                        found
+                            .into_iter()
+                            .map(|e| { number::answer(e, self.standing(e.id), desk, settings) })
+                    ),
+                ]
+                .spacing(1.5 * UNIT)
         });
         let stated = entries.iter().filter(|entry| desk.sheet().number(entry.id).is_some()).count();
         let settable = entries.iter().filter(|entry| entry.is_given()).count();
@@ -228,6 +318,23 @@ impl BuildSheet {
             .on_press(Message::Turn(topic));
         Some(column![head, inside].spacing(1.5 * UNIT).into())
     }
+}
+
+/// The heading, and whether the build is saved.
+fn title<'a>(desk: &'a Desk) -> Element<'a, Message> {
+    let changed = desk.history.is_changed_since_save();
+    let save = pressable(Kind::Plain, text("Save").size(size::LABEL))
+        .on_press_maybe(changed.then_some(Message::Save));
+    row![
+        text("Build sheet").size(size::TITLE).font(BOLD),
+        save,
+        text(if changed { "● not saved" } else { "saved" }).size(size::LABEL).style(theme::soft),
+    ]
+    .spacing(1.5 * UNIT)
+    .align_y(iced::Center)
+    .width(Fill)
+    .wrap()
+    .into()
 }
 
 /// Puts in what is out, takes out what is in.
@@ -313,63 +420,4 @@ fn reports<'a>(desk: &'a Desk) -> Option<Element<'a, Message>> {
             .width(Fill)
             .into()
     })
-}
-
-fn number<'a>(
-    entry: &'static Entry,
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Message> {
-    let clear = desk.sheet().number(entry.id).is_some().then(|| clear(entry.id, "Clear"));
-    row![
-        container(
-            field::compact(&format!("sheet:{}", entry.id), entry.id, desk, settings)
-                .map(Message::Field)
-        )
-        .width(Fill),
-        container(clear).width(Length::Fixed(48.0)),
-    ]
-    .spacing(UNIT)
-    .width(Fill)
-    .into()
-}
-
-fn clear<'a>(id: AnyId, word: &'a str) -> Element<'a, Message> {
-    container(
-        pressable(Kind::Word, text(word).size(size::SMALL))
-            .on_press(Message::Edit(Edit::Clear { id }, None)),
-    )
-    .padding(Padding::ZERO.top(UNIT))
-    .into()
-}
-
-fn answer<'a>(
-    entry: &'static Entry,
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Message> {
-    let (shown, pinned) = match desk.outcome.values.of(entry.id) {
-        Value::Known(known) => {
-            (settings.units.show(entry, known.si).to_string(), known.origin == Origin::Given)
-        }
-        Value::Missing(_) => ("—".to_owned(), false),
-        Value::Invalid(_) => ("no answer".to_owned(), false),
-    };
-    row![
-        text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill),
-        text(shown).size(size::LABEL).font(SEMIBOLD),
-        pinned.then(|| clear(entry.id, "Unpin")),
-    ]
-    .spacing(UNIT)
-    .width(Fill)
-    .into()
-}
-
-/// A row of a table of ready-made numbers: what it fills in, and who says so.
-fn preset<'a>(row: &'static presets::Row) -> Element<'a, Message> {
-    let words = column![
-        text(row.label.as_str()).size(size::LABEL).width(Fill),
-        text(row.source.as_str()).size(size::SMALL).style(theme::soft).width(Fill),
-    ];
-    pressable(Kind::Line(false), words).width(Fill).on_press(Message::Edit(row.edit(), None)).into()
 }

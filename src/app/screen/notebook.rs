@@ -2,6 +2,7 @@
 
 mod entry;
 mod note;
+mod over_time;
 
 use std::collections::BTreeMap;
 use std::io;
@@ -17,11 +18,14 @@ use crate::lesson::Lesson;
 use crate::notebook::{Notebook, Record};
 use crate::quantity::Units;
 pub use note::{Act, Note};
+use over_time::Series;
 
 /// What is being written on the screen.
 pub struct Notes {
     /// The notes being written, by lesson.
     editors: BTreeMap<String, Note>,
+    /// What was measured more than once, by lesson.
+    series: BTreeMap<String, Vec<Series>>,
     /// Where the notebook is exported to.
     path: String,
     /// What came of the last export, and whether it worked.
@@ -41,6 +45,8 @@ pub enum Message {
     Choose,
     /// The dialog is over, with this path.
     Picked(Option<PathBuf>),
+    /// The notebook is to be printed.
+    Print,
     /// Another screen is wanted.
     Go(Place),
 }
@@ -60,6 +66,8 @@ pub enum Action {
     },
     /// Where to export is to be asked.
     Choose,
+    /// The notebook on paper.
+    Print,
     /// Another screen.
     Go(Place),
 }
@@ -68,12 +76,14 @@ impl Notes {
     /// Nothing written yet; exports go to `folder` if the reader names no other.
     pub fn new(folder: &Path) -> Self {
         let path = folder.join("heftwise-notebook.md").display().to_string();
-        Self { editors: BTreeMap::new(), path, told: None }
+        Self { editors: BTreeMap::new(), series: BTreeMap::new(), path, told: None }
     }
 
     /// Takes up the notes of the notebook as the screen is opened.
     pub fn open(&mut self, notebook: &Notebook) {
         self.told = None;
+        let series = notebook.lessons().map(|(id, record)| (id.to_owned(), Series::of(record)));
+        self.series = series.collect();
         for (id, record) in notebook.lessons() {
             let editor = || Note::new(&record.note);
             self.editors.entry(id.to_owned()).or_insert_with(editor);
@@ -96,6 +106,7 @@ impl Notes {
                 Action::Export { path: PathBuf::from(self.path.trim()), over: false }
             }
             Message::Choose => Action::Choose,
+            Message::Print => Action::Print,
             // The dialog has asked already before an existing file is written over.
             Message::Picked(Some(path)) => Action::Export { path, over: true },
             Message::Picked(None) => Action::None,
@@ -165,6 +176,7 @@ impl Notes {
     ) -> Element<'a, Message> {
         let answers = record.answers.iter().map(entry::answer);
         let measurements = record.measurements.iter().map(|one| entry::measurement(one, units));
+        let over_time = self.series.get(id).into_iter().flatten().map(|it| it.view(units));
         let part = |words, some: bool| some.then(|| text(words).size(size::MINOR).font(SEMIBOLD));
         let nothing = (record.answers.is_empty() && record.measurements.is_empty()).then(|| {
             text("No answers and no measurements in this lesson yet.")
@@ -177,7 +189,7 @@ impl Notes {
             part("Answers", !record.answers.is_empty()),
             Column::with_children(answers).spacing(1.5 * UNIT),
             part("Measurements", !record.measurements.is_empty()),
-            Column::with_children(measurements).spacing(1.5 * UNIT),
+            Column::with_children(measurements.chain(over_time)).spacing(1.5 * UNIT),
             part("Your notes", true),
             self.editors.get(id).map(|note| note.view(id)),
         ]
@@ -205,9 +217,13 @@ impl Notes {
                     .on_press_maybe((!self.path.trim().is_empty()).then_some(Message::Export)),
                 pressable(Kind::Plain, text("Choose a place").size(size::LABEL))
                     .on_press(Message::Choose),
+                pressable(Kind::Plain, text("Print the notebook").size(size::LABEL))
+                    .on_press(Message::Print),
             ]
             .spacing(UNIT)
-            .align_y(Center),
+            .align_y(Center)
+            .wrap()
+            .vertical_spacing(UNIT),
             told,
         ]
         .spacing(UNIT)

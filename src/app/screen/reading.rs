@@ -75,6 +75,8 @@ pub enum Message {
     Lesson(String),
     /// The lesson is to be shown to a class.
     Show,
+    /// A handout of the lesson is to be printed.
+    Print,
     /// What plays on the page is to be moved on to this moment.
     Ticked(Instant),
 }
@@ -102,6 +104,8 @@ pub enum Action {
     },
     /// This lesson, shown to a class.
     Show,
+    /// A handout of this lesson.
+    Print,
     /// A page on the web.
     Web(String),
     /// Something to write in the notebook, or to do with what was written on the page.
@@ -185,11 +189,12 @@ impl Reading {
 
     /// Says beside the block of a line where its picture was saved.
     pub fn saved(&mut self, line: usize, path: &std::path::Path) {
-        self.marks.curves.entry(line).or_default().saved(path);
+        self.marks.saved.insert(line, format!("Saved as {}.", path.display()));
     }
 
     /// Throws away what was drawn from another build.
     pub fn forget_drawn(&mut self) {
+        self.marks.saved.clear();
         self.marks.curves.clear();
         self.marks.sketches.clear();
         self.marks.ledgers.clear();
@@ -238,6 +243,7 @@ impl Reading {
             Message::Finished(finished) => Action::Noted(Noted::Finished(finished)),
             Message::Lesson(id) => Action::Lesson(id),
             Message::Show => Action::Show,
+            Message::Print => Action::Print,
             Message::Ticked(now) => {
                 self.marks.runs.values_mut().for_each(|run| run.tick(now));
                 Action::None
@@ -290,12 +296,12 @@ impl Reading {
             page::Message::Curve(line, curve::Act::Read(read)) => {
                 self.marks.curves.entry(line).or_default().read(read);
             }
-            page::Message::Curve(line, curve::Act::Save) => {
-                let figure = self.marks.curves.get(&line).and_then(curve::State::figure);
-                return figure.map_or(Action::None, |(figure, name)| {
+            page::Message::Save(line, what) => {
+                return self.marks.figure(line, what).map_or(Action::None, |(figure, name)| {
                     Action::Figure(Unsaved { line, figure, name })
                 });
             }
+            page::Message::Copy(words) => return Action::Run(iced::clipboard::write(words)),
             page::Message::Run(line, run::Act::Table) => {
                 return self.page(page::Message::Working(format!("run:{line}")), settings);
             }

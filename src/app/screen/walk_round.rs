@@ -1,132 +1,213 @@
 //! Every limit checked at once, what gives first at the top.
 
-use iced::widget::{Column, column, container, progress_bar, row, scrollable, text};
-use iced::{Background, Center, Element, Fill, Length, Padding, border};
+mod bar;
+mod card;
+mod filter;
+
+use std::collections::{HashMap, HashSet};
+
+use iced::widget::{Column, column, container, row, scrollable, text};
+use iced::{Element, Fill, Padding};
 
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
-use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, ink, size};
+use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
+use crate::app::widget::choice::choice;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::Lesson;
-use crate::quantity::catalogue;
-use crate::study::walk_round::{Finding, Verdict, shown, walk_round};
+use crate::quantity::AnyId;
+use crate::study::walk_round::{Finding, Moves, Verdict, moves, walk_round};
+pub use filter::Filter;
 
-/// A lesson is wanted.
+/// What the reader looks at on the walk-round, and what was found there.
+#[derive(Default)]
+pub struct WalkRound {
+    filter: Filter,
+    /// The limits whose moves are unfolded, by their margin.
+    open: HashSet<AnyId>,
+    /// Whether the limits that do not apply are unfolded.
+    left_out: bool,
+    found: Option<Found>,
+}
+
+/// What was found of a build.
+struct Found {
+    revision: u64,
+    findings: Vec<Finding>,
+    /// What would change the limits that were unfolded.
+    moves: HashMap<AnyId, Moves>,
+}
+
+/// What happens on the walk-round.
 #[derive(Debug, Clone)]
-pub struct OpenLesson(pub String);
-
-/// The limits, worst first.
-pub fn view<'a>(
-    lessons: &'a [Lesson],
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, OpenLesson> {
-    let findings = walk_round(&desk.outcome);
-    let cards = findings.into_iter().map(|finding| card(finding, lessons, desk, settings));
-    let page = column![
-        text(format!("Walk round {}", desk.name())).size(size::TITLE).font(BOLD).width(Fill),
-        text(
-            "Each limit, what gives first at the top. A margin is what holds over what is asked: \
-             under 1 it gives. These checks do not replace a maker’s manual, local rules or a \
-             test with your own eyes on it."
-        )
-        .size(size::BODY)
-        .line_height(theme::LEADING)
-        .width(Fill),
-        Column::with_children(cards).spacing(2.0 * UNIT),
-    ]
-    .spacing(3.0 * UNIT)
-    .max_width(MEASURE)
-    .width(Fill);
-    scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-        .id(super::reading::PAGE)
-        .direction(theme::bar())
-        .style(theme::scroll)
-        .height(Fill)
-        .into()
+pub enum Message {
+    /// A lesson is wanted.
+    Lesson(String),
+    /// Only these limits are to be shown.
+    Filter(Filter),
+    /// What would change a limit, in or out; by its margin.
+    Turn(AnyId),
+    /// The limits that do not apply, in or out.
+    TurnLeftOut,
+    /// It is to be printed.
+    Print,
 }
 
-fn card<'a>(
-    finding: Finding,
-    lessons: &'a [Lesson],
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, OpenLesson> {
-    let word = match finding.verdict {
-        Verdict::Gives => "Gives",
-        Verdict::Doubtful => "In doubt",
-        Verdict::Holds => "Holds",
-        Verdict::NotKnown(_) => "Not known yet",
-        Verdict::Invalid(_) => "No answer",
-        Verdict::DoesNotApply => "Does not apply",
-    };
-    let urgent = matches!(finding.verdict, Verdict::Gives | Verdict::Doubtful);
-    let number = finding
-        .margin
-        .map(|margin| text(shown(finding.limit, margin)).size(size::ANSWER).font(BOLD));
-    let range = finding.range.map(|(low, high)| {
-        let (low, high) = (shown(finding.limit, low), shown(finding.limit, high));
-        text(format!("could be {low} to {high}")).size(size::SMALL).style(theme::soft)
-    });
-    let compared = compared(&finding, desk, settings);
-    let applies = finding.verdict != Verdict::DoesNotApply;
-    let lesson = lessons.iter().find(|lesson| applies && lesson.id == finding.limit.lesson);
-    container(
-        column![
-            row![
-                text(finding.limit.title).size(size::MINOR).font(SEMIBOLD).width(Fill),
-                text(word).size(size::LABEL).font(SEMIBOLD).style(if urgent {
-                    theme::warning
-                } else {
-                    theme::soft
-                }),
-            ]
-            .spacing(UNIT),
-            row![number, range].spacing(UNIT).align_y(Center),
-            finding.margin.map(bar),
-            compared.map(|words| text(words).size(size::LABEL).width(Fill)),
-            text(finding.sentence).size(size::LABEL).width(Fill),
-            applies.then(|| {
-                text(format!("First thing to try: {}", finding.limit.first_move))
-                    .size(size::LABEL)
-                    .width(Fill)
-            }),
-            lesson.map(|lesson| {
-                pressable(Kind::Word, text(format!("Why: {}", lesson.title)).size(size::LABEL))
-                    .on_press(OpenLesson(lesson.id.clone()))
-            }),
-        ]
-        .spacing(UNIT),
-    )
-    .style(if urgent { theme::caution } else { theme::block })
-    .padding(2.0 * UNIT)
-    .width(Fill)
-    .into()
+/// What the shell is asked for.
+pub enum Action {
+    /// Nothing.
+    None,
+    /// A lesson.
+    Lesson(String),
+    /// The record of the build on paper.
+    Print,
 }
 
-/// How much of what holds is asked for, full at the limit.
-fn bar<'a>(margin: f64) -> Element<'a, OpenLesson> {
-    let asked = (1.0 / margin.max(1e-6)).clamp(0.0, 1.0) as f32;
-    let gives = margin < 1.0;
-    progress_bar(0.0..=1.0, asked)
-        .girth(Length::Fixed(UNIT))
-        .style(move |theme| {
-            let ink = ink(theme);
-            progress_bar::Style {
-                background: Background::Color(ink.line),
-                bar: Background::Color(if gives { ink.caution } else { ink.soft }),
-                border: border::rounded(4),
+impl WalkRound {
+    /// Acts on a message.
+    pub fn update(&mut self, message: Message) -> Action {
+        match message {
+            Message::Lesson(id) => return Action::Lesson(id),
+            Message::Filter(filter) => self.filter = filter,
+            Message::Turn(margin) => {
+                if !self.open.remove(&margin) {
+                    self.open.insert(margin);
+                }
             }
-        })
-        .into()
+            Message::TurnLeftOut => self.left_out = !self.left_out,
+            Message::Print => return Action::Print,
+        }
+        Action::None
+    }
+
+    /// Checks the limits anew where the build has changed, and works out what would change those
+    /// that are unfolded.
+    pub fn refresh(&mut self, desk: &Desk) {
+        let revision = desk.revision();
+        let found = self.found.take().filter(|found| found.revision == revision);
+        let mut found = found.unwrap_or_else(|| Found {
+            revision,
+            findings: walk_round(&desk.outcome),
+            moves: HashMap::new(),
+        });
+        for finding in found.findings.iter().filter(|it| self.open.contains(&it.limit.margin)) {
+            let worked_out = || moves(finding.limit, &desk.outcome);
+            found.moves.entry(finding.limit.margin).or_insert_with(worked_out);
+        }
+        self.found = Some(found);
+    }
+
+    /// Throws away what was found of another build.
+    pub fn forget(&mut self) {
+        self.found = None;
+    }
+
+    /// The limits, worst first.
+    pub fn view<'a>(
+        &'a self,
+        lessons: &'a [Lesson],
+        desk: &'a Desk,
+        settings: &'a Settings,
+    ) -> Element<'a, Message> {
+        let none: &[Finding] = &[];
+        let findings = self.found.as_ref().map_or(none, |found| &found.findings);
+        let shown: Vec<_> = findings
+            .iter()
+            .filter(|finding| self.filter.shows(finding))
+            .map(|finding| self.card(finding, lessons, (desk, settings)))
+            .collect();
+        let nothing = shown.is_empty().then(|| {
+            text("No limit of this build is of that kind.").size(size::BODY).style(theme::soft)
+        });
+        let page = column![
+            text(format!("Walk round {}", desk.name())).size(size::TITLE).font(BOLD).width(Fill),
+            text(
+                "Each limit, what gives first at the top. A margin is what holds over what is \
+                 asked: under 1 it gives. These checks do not replace a maker’s manual, local \
+                 rules or a test with your own eyes on it."
+            )
+            .size(size::BODY)
+            .line_height(theme::LEADING)
+            .width(Fill),
+            row![
+                text(in_all(findings)).size(size::LABEL).font(SEMIBOLD),
+                pressable(Kind::Plain, text("Print").size(size::LABEL)).on_press(Message::Print),
+            ]
+            .spacing(2.0 * UNIT)
+            .align_y(iced::Center)
+            .width(Fill)
+            .wrap()
+            .vertical_spacing(UNIT),
+            choice(Filter::offered().map(|filter| {
+                (filter.in_words(), filter == self.filter, Message::Filter(filter))
+            })),
+            column![nothing, Column::with_children(shown).spacing(2.0 * UNIT)],
+            self.left_out(findings),
+        ]
+        .spacing(3.0 * UNIT)
+        .max_width(MEASURE)
+        .width(Fill);
+        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
+            .id(super::reading::PAGE)
+            .direction(theme::bar())
+            .style(theme::scroll)
+            .height(Fill)
+            .into()
+    }
+
+    fn card<'a>(
+        &'a self,
+        finding: &'a Finding,
+        lessons: &'a [Lesson],
+        (desk, settings): (&'a Desk, &'a Settings),
+    ) -> Element<'a, Message> {
+        let margin = finding.limit.margin;
+        let moves = self.found.as_ref().and_then(|found| found.moves.get(&margin));
+        let moves = moves.filter(|_| self.open.contains(&margin));
+        let lesson = lessons.iter().find(|lesson| lesson.id == finding.limit.lesson);
+        card::view(finding, (moves, lesson), desk, settings)
+    }
+
+    /// The limits that do not apply, and why.
+    fn left_out<'a>(&'a self, findings: &'a [Finding]) -> Option<Element<'a, Message>> {
+        let left_out: Vec<&Finding> =
+            findings.iter().filter(|it| it.verdict == Verdict::DoesNotApply).collect();
+        let words = match left_out.len() {
+            0 => return None,
+            1 => "1 limit does not apply".to_owned(),
+            count => format!("{count} limits do not apply"),
+        };
+        let mark = if self.left_out { "−" } else { "+" };
+        let each = left_out.into_iter().filter(|_| self.left_out).map(|finding| {
+            column![
+                text(finding.limit.title).size(size::LABEL).font(SEMIBOLD).width(Fill),
+                text(&finding.sentence).size(size::LABEL).width(Fill),
+            ]
+            .into()
+        });
+        Some(
+            column![
+                pressable(Kind::Plain, text(format!("{words} {mark}")).size(size::LABEL))
+                    .on_press(Message::TurnLeftOut),
+                Column::with_children(each).spacing(1.5 * UNIT),
+            ]
+            .spacing(1.5 * UNIT)
+            .into(),
+        )
+    }
 }
 
-fn compared(finding: &Finding, desk: &Desk, settings: &Settings) -> Option<String> {
-    let shown = |id: crate::quantity::AnyId| {
-        let entry = catalogue::find(id.name())?;
-        let si = desk.outcome.values.si(id)?;
-        Some(format!("{} {}", entry.label, settings.units.show(entry, si)))
-    };
-    let (demand, capacity) = (shown(finding.limit.demand)?, shown(finding.limit.capacity)?);
-    Some(crate::app::widget::symbol::capitalised(&format!("{demand}; {capacity}.")))
+/// How many stand how, in words.
+fn in_all(findings: &[Finding]) -> String {
+    let count = |of: fn(&Verdict) -> bool| findings.iter().filter(|it| of(&it.verdict)).count();
+    let gives = count(|it| matches!(it, Verdict::Gives));
+    let parts = [
+        (gives, if gives == 1 { "gives" } else { "give" }),
+        (count(|it| matches!(it, Verdict::Doubtful)), "in doubt"),
+        (count(|it| matches!(it, Verdict::Invalid(_))), "without an answer"),
+        (count(|it| matches!(it, Verdict::Holds)), "hold"),
+        (count(|it| matches!(it, Verdict::NotKnown(_))), "not known yet"),
+    ];
+    let told = parts.iter().filter(|(count, _)| *count > 0);
+    told.map(|(count, words)| format!("{count} {words}")).collect::<Vec<_>>().join(", ")
 }

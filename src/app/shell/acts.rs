@@ -1,5 +1,7 @@
 //! What the shell does on each message.
 
+use std::sync::Arc;
+
 use iced::advanced::widget::operate;
 use iced::advanced::widget::operation::scrollable;
 use iced::widget::operation;
@@ -7,12 +9,13 @@ use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
-use crate::app::keys;
+use crate::app::printing::Print;
 use crate::app::question::{self, Question};
 use crate::app::screen::reading::{self, Reading};
-use crate::app::screen::{Place, build_sheet, contents};
+use crate::app::screen::{Place, build_sheet, contents, walk_round};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
+use crate::app::{focus, keys};
 use crate::lesson::Library;
 use crate::quantity::UnitSet;
 use crate::sheet::Edit;
@@ -55,6 +58,7 @@ impl App {
                 there.chain(reading::jump_to(&anchor).map(Message::Reading))
             }
             reading::Action::Show => self.show(),
+            reading::Action::Print => self.print_lesson(),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Figure(unsaved) => self.choose_figure(unsaved),
@@ -66,7 +70,23 @@ impl App {
         match self.build_sheet.update(message) {
             build_sheet::Action::None => Task::none(),
             build_sheet::Action::Field(event) => self.field(&event),
-            build_sheet::Action::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
+            build_sheet::Action::Edit(edit, gesture) => {
+                let task = self.edit(&edit, gesture.as_deref());
+                let count = self.desk.sheet().parts().len();
+                match build_sheet::focus_after(&edit, count) {
+                    Some(control) if self.question.is_none() => task.chain(focus::on(control)),
+                    _ => task,
+                }
+            }
+            build_sheet::Action::Save => self.save(),
+        }
+    }
+
+    pub(super) fn walk(&mut self, message: walk_round::Message) -> Task<Message> {
+        match self.walk_round.update(message) {
+            walk_round::Action::None => Task::none(),
+            walk_round::Action::Lesson(id) => self.go(Place::Lesson(id)),
+            walk_round::Action::Print => self.print(Print::WalkRound),
         }
     }
 
@@ -110,6 +130,9 @@ impl App {
             _ => 0.0,
         };
         self.menu = false;
+        if place == Place::BuildSheet {
+            self.build_sheet.open();
+        }
         if place == Place::Notebook {
             self.notes.open(self.book.notebook());
         }
@@ -152,6 +175,7 @@ impl App {
 
     pub(super) fn answered(&mut self) -> Task<Message> {
         self.question = None;
+        self.call_off_printing();
         self.put_off_recovery();
         self.after_save = None;
         self.menu = false;
@@ -218,7 +242,7 @@ impl App {
     }
 
     pub(super) fn reload_lessons(&mut self) -> Task<Message> {
-        self.library = Library::load(self.source.as_ref());
+        self.library = Arc::new(Library::load(self.source.as_ref()));
         let Some(reading) = self.reading.take() else { return Task::none() };
         let id = reading.id.clone();
         self.reading = self.lesson(&id).map(|lesson| {

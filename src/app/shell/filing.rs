@@ -91,6 +91,7 @@ impl App {
             reading.forget_drawn();
         }
         self.build_sheet.forget_drawn();
+        self.walk_round.forget();
         self.offer_recovery();
         Task::none()
     }
@@ -112,6 +113,7 @@ impl App {
         if how.at_once {
             let text = match how.purpose {
                 Purpose::Figure => self.figure_path(),
+                Purpose::Paper => self.paper_path(),
                 _ => self.desk.path.clone(),
             };
             let text = text.map(|path| path.display().to_string()).unwrap_or_default();
@@ -120,6 +122,7 @@ impl App {
         } else {
             self.after_save = None;
             self.figure = None;
+            self.order = None;
             Task::none()
         }
     }
@@ -144,6 +147,7 @@ impl App {
                 self.save_new(&files::with_ending(path.to_owned(), files::BUILD))
             }
             (false, Purpose::Figure) => self.save_figure_new(path),
+            (false, Purpose::Paper) => self.print_new(path),
         }
     }
 

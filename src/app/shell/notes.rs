@@ -3,6 +3,7 @@
 use iced::Task;
 
 use super::{App, Message};
+use crate::app::printing::Print;
 use crate::app::question::Question;
 use crate::app::screen::notebook;
 use crate::app::screen::reading::Noted;
@@ -57,12 +58,9 @@ impl App {
             }
             notebook::Action::Go(place) => self.go(place),
             notebook::Action::Choose => files::choose_export(),
+            notebook::Action::Print => self.print(Print::Notebook),
             notebook::Action::Export { path, over } => {
-                let lessons = &self.library.lessons;
-                let titles: Vec<_> = lessons
-                    .iter()
-                    .map(|lesson| (lesson.id.as_str(), lesson.title.as_str()))
-                    .collect();
+                let titles = self.library.titles();
                 let text = markdown(self.book.notebook(), &titles, &self.settings.units);
                 let done = export(&path, &text, over);
                 self.notes.exported(&path, done);

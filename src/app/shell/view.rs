@@ -6,7 +6,7 @@ use iced::{Element, Fill};
 use super::{App, Message};
 use crate::app::rail::{self, Rail};
 use crate::app::screen::reading::{self, Around, MARGIN};
-use crate::app::screen::{Place, contents, walk_round};
+use crate::app::screen::{Place, contents};
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::inert::inert;
 use crate::app::{question, strip};
@@ -67,7 +67,7 @@ impl App {
                 self.build_sheet.view(&self.desk, &self.settings, width).map(Message::BuildSheet)
             }
             Place::WalkRound => {
-                walk_round::view(lessons, &self.desk, &self.settings).map(Message::WalkRound)
+                self.walk_round.view(lessons, &self.desk, &self.settings).map(Message::WalkRound)
             }
             Place::Notebook => self
                 .notes

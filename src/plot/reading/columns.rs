@@ -155,7 +155,7 @@ fn around<T: Copy>(run: &[T], place: impl Fn(&T) -> f64, x: f64) -> Option<(T, T
 }
 
 /// A number in so many figures, without needless zeros and never as a power.
-fn plain(value: f64) -> String {
+pub(in crate::plot) fn plain(value: f64) -> String {
     if value == 0.0 {
         return "0".to_owned();
     }

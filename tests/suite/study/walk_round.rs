@@ -7,7 +7,7 @@ use heftwise::quantity::catalogue::{
     running_gear::*, structure::*, turning::*,
 };
 use heftwise::rules::Givens;
-use heftwise::study::walk_round::{Finding, LIMITS, Verdict};
+use heftwise::study::walk_round::{Finding, LIMITS, Verdict, moves};
 use heftwise::study::{Outcome, walk_round};
 
 use super::sandpiper;
@@ -238,4 +238,38 @@ fn a_wide_range_stops_at_zero() {
     let mean = findings.iter().find(|f| f.limit.margin == PRESSURE_MARGIN.any()).unwrap();
     assert_eq!(mean.range.unwrap().0, 0.0);
     assert!(mean.sentence.contains("from 0 to"), "{}", mean.sentence);
+}
+
+/// The margin on the ground goes with the area and against the mass: by the definition of pressure a
+/// tenth less mass gives 1/0.9 of it, a tenth more width 1.1 of it.
+#[test]
+fn what_would_change_a_margin_raises_it_most_first() {
+    let mut givens = sandpiper();
+    givens.set(BLOCK_MASS, 0.9);
+    let spreads = BTreeMap::from([(MASS.any(), 0.2), (TRACK_WIDTH.any(), 0.001)]);
+    let outcome = Outcome::of(givens.clone(), &spreads, 1);
+    let told = moves(&LIMITS[0], &outcome);
+    assert_eq!(LIMITS[0].margin, PRESSURE_MARGIN.any());
+    let lever = |id| told.bought.iter().find(|lever| lever.id == id).expect("it helps");
+    let (mass, width) = (lever(MASS.any()), lever(TRACK_WIDTH.any()));
+    assert!(mass.to < mass.from && width.to > width.from, "each the way that helps");
+    let gain = |lever: &heftwise::study::Lever| lever.after.clone().unwrap() / lever.before;
+    assert!((gain(mass) - 1.0 / 0.9).abs() < 1e-9, "{}", gain(mass));
+    assert!((gain(width) - 1.1).abs() < 1e-9, "{}", gain(width));
+    assert_eq!(told.doubt.map(|(id, _)| id), Some(MASS.any()), "3 % of the mass, 1 % of the width");
+    for finding in walk_round(&outcome) {
+        let told = moves(finding.limit, &outcome);
+        assert!(told.free.len() <= 3 && told.bought.len() <= 3);
+        for kind in [&told.free, &told.bought] {
+            assert!(kind.is_sorted_by(|a, b| gain(a) >= gain(b)), "{}", finding.limit.title);
+            for lever in kind {
+                let mut moved = givens.clone();
+                let (_, origin) = moved.get(lever.id).expect("a given number");
+                moved.put(lever.id, lever.to, origin);
+                let after = Outcome::of(moved, &spreads, 2).values.si(finding.limit.margin);
+                let after = after.expect("a margin");
+                assert!(after > finding.margin.unwrap(), "{}", finding.limit.title);
+            }
+        }
+    }
 }

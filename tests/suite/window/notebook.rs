@@ -272,3 +272,32 @@ fn a_notebook_that_cannot_be_read_is_said_and_kept() {
     let copy = path.with_extension("kept-1.toml");
     assert_eq!(std::fs::read_to_string(copy).unwrap(), "half a notebo");
 }
+
+#[test]
+fn what_was_measured_twice_is_shown_over_time() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = rig::folders(&folder).notebook;
+    std::fs::create_dir_all(path.parent().unwrap()).unwrap();
+    let once = |when: &str, reading: &str| {
+        format!(
+            "[[lesson.mud.measurement]]\nwhat = \"Length of the print\"\n\
+             quantity = \"contact-length\"\nreadings = [{0}, {0}, {0}]\n\
+             predicted = \"400 mm\"\nwhen = \"{when}\"\n",
+            format_args!("\"{reading} mm\"")
+        )
+    };
+    let first = format!("format = 1\n{}", once("2026-05-04T09:30:00Z", "360"));
+    std::fs::write(&path, &first).unwrap();
+    let mut rig = open_at(&folder, WIDE);
+    rig.command("4");
+    assert!(rig.says("Measured over predicted: 0.900"));
+    assert!(!rig.says("over time"), "once is no course of time");
+    std::fs::write(&path, first + &once("2026-06-01T18:00:00Z", "420")).unwrap();
+    for size in [WIDE, NARROW] {
+        let mut rig = open_at(&folder, size);
+        rig.command("4");
+        assert!(rig.says("over time") && rig.says("□ predicted"));
+        assert!(rig.says("2026-05-04: predicted 400 mm, measured 360 mm: 0.900 of it."));
+        assert!(rig.says("2026-06-01: predicted 400 mm, measured 420 mm: 1.05 of it."));
+    }
+}

@@ -150,3 +150,26 @@ fn it_follows_the_build_and_says_what_is_lacking() {
     rig.send(Message::Go(Place::Lesson("one".to_owned())));
     assert!(rig.says("Say the mass"), "{:?}", rig.texts());
 }
+
+#[test]
+fn the_run_is_saved_as_a_picture_or_as_numbers() {
+    let mut rig = open(LESSON);
+    saved(&mut rig, "Save the run", "force");
+}
+
+/// Saves a picture by its button as each kind of file; its numbers hold a word.
+pub fn saved(rig: &mut Rig, button: &str, word: &str) {
+    use heftwise::app::files::{Purpose, Unpicked};
+    let folder = tempfile::tempdir().unwrap();
+    for (name, start) in [("a.svg", &b"<svg "[..]), ("a.png", b"\x89PNG"), ("a.csv", b"")] {
+        rig.click(button);
+        rig.send(Message::NothingPicked(Unpicked { purpose: Purpose::Figure, at_once: true }));
+        let path = folder.path().join(name);
+        rig.send(Message::PathTyped(path.display().to_string()));
+        rig.send(Message::PathGiven);
+        assert!(std::fs::read(&path).unwrap().starts_with(start), "{name}");
+        assert!(rig.says(&format!("Saved as {}.", path.display())));
+    }
+    let numbers = std::fs::read_to_string(folder.path().join("a.csv")).unwrap();
+    assert!(numbers.lines().count() > 2 && numbers.contains(word), "{numbers}");
+}

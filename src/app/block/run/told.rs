@@ -19,6 +19,8 @@ pub struct Told {
     pub happens: Vec<String>,
     /// What is taken for granted.
     pub assumes: Vec<String>,
+    /// The plots as they are saved, with every name.
+    pub pictured: Vec<PlotSpec>,
     /// The same in figures.
     pub table: Table,
 }
@@ -63,7 +65,7 @@ impl Told {
         let runners: Vec<Runner<'_>> =
             runs.iter().map(|(_, name, run)| Runner { name, run }).collect();
         let mut specs = panels(&runners, &asked.show, units);
-        let table = table_of(&specs);
+        let (table, pictured) = (table_of(&specs), specs.clone());
         // Several short lines leave no sure place for their names, which stand above the plots.
         specs.iter_mut().flat_map(|spec| &mut spec.lines).for_each(|line| line.label.clear());
         let happens = runs.iter().map(|(role, name, run)| match role {
@@ -74,7 +76,7 @@ impl Told {
         let assumes = assumes.map(|words| words.told(units)).collect();
         let happens = happens.collect();
         let panels = specs.into_iter().map(|spec| (spec, Cache::new())).collect();
-        Ok(Self { panels, runs, happens, assumes, table })
+        Ok(Self { panels, runs, happens, assumes, pictured, table })
     }
 
     /// How long the plots last, and from when, in seconds: the longest of the runs.

@@ -57,6 +57,22 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
     .into()
 }
 
+/// The control that the focus goes to after a change of the list: it follows the part, so that the
+/// same key can be pressed again; `count` parts are there now.
+pub fn focus_after(edit: &Edit, count: usize) -> Option<String> {
+    let control = |index: usize, word: &str| Some(format!("part:{index}:{word}"));
+    match edit {
+        Edit::AddPart(_) => control(count.checked_sub(1)?, "name"),
+        Edit::DuplicatePart { index } => control(index + 1, "name"),
+        Edit::MovePart { from, to } if to < from => {
+            control(*to, if *to > 0 { "up" } else { "down" })
+        }
+        Edit::MovePart { to, .. } => control(*to, if to + 1 < count { "down" } else { "up" }),
+        Edit::RemovePart { index } => control((*index).min(count.checked_sub(1)?), "remove"),
+        _ => None,
+    }
+}
+
 fn head<'a>() -> Element<'a, Message> {
     let cell = |words: &'a str, width: f32| {
         text(words).size(size::SMALL).style(theme::soft).width(Length::Fixed(width)).into()
@@ -98,6 +114,7 @@ fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Eleme
     });
     let act = |word: &'a str, edit: Option<Edit>| {
         pressable(Kind::Word, text(word).size(size::SMALL))
+            .id(id(word))
             .on_press_maybe(edit.map(|edit| Message::Edit(edit, None)))
             .into()
     };

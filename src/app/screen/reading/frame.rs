@@ -46,8 +46,12 @@ pub(super) fn title<'a>(lesson: &'a Lesson) -> Element<'a, Message> {
             minutes.map(|minutes| text(minutes).size(size::LABEL).style(theme::soft)),
             pressable(Kind::Word, text("Show it to a class").size(size::LABEL))
                 .on_press(Message::Show),
+            pressable(Kind::Word, text("Print a handout").size(size::LABEL))
+                .on_press(Message::Print),
         ]
-        .spacing(2.0 * UNIT),
+        .spacing(2.0 * UNIT)
+        .wrap()
+        .vertical_spacing(UNIT / 2.0),
         goals,
         outline,
         rule::horizontal(1).style(theme::hairline),

@@ -1,0 +1,143 @@
+//! The build sheet: what is a guess and what was measured, what a number is for, the parts by keys.
+
+use heftwise::app::screen::{Place, build_sheet};
+use heftwise::app::shell::{Message, Start};
+use heftwise::quantity::AnyId;
+use heftwise::quantity::catalogue::{machine::MASS, running_gear::*};
+use heftwise::sheet::Edit;
+use iced::keyboard::{Modifiers, key::Named};
+use iced::widget::Id;
+use tempfile::TempDir;
+
+use super::rig::{self, Rig, WIDE, file};
+
+const BUILD: &str = "format = 1\nname = \"Cart\"\n\n[running-gear]\ntrack-width = \"70 mm\"\n\
+                     contact-length = \"421 mm\"\ntrack-count = \"2\"\n\
+                     [ground]\nholding-pressure = \"8.1 ± 2 kPa\"\n\
+                     [[parts]]\nname = \"frame\"\nmass = \"2 ± 0.05 kg\"\n\
+                     [[parts]]\nname = \"pack\"\nmass = \"1 kg\"\n";
+
+const BOOK: &str = "format = 1\n[[lesson.mud.measurement]]\nwhat = \"Print\"\n\
+                    quantity = \"contact-length\"\nreadings = [\"418 mm\", \"421 mm\", \"424 mm\"]\n\
+                    predicted = \"400 mm\"\nwhen = \"2026-05-04T09:30:00Z\"\n";
+
+fn open(folder: &TempDir) -> Rig {
+    let book = rig::folders(folder).notebook;
+    std::fs::create_dir_all(book.parent().unwrap()).unwrap();
+    std::fs::write(book, BOOK).unwrap();
+    let build = Some(file(folder, "cart.toml", BUILD));
+    let mut rig = Rig::open(Start { build, ..rig::start(folder) }, WIDE);
+    rig.send(Message::Go(Place::BuildSheet));
+    rig
+}
+
+fn edit(rig: &mut Rig, edit: Edit) {
+    rig.send(Message::BuildSheet(build_sheet::Message::Edit(edit, None)));
+}
+
+fn set(id: AnyId, text: &str) -> Edit {
+    Edit::Set { id, text: text.to_owned() }
+}
+
+#[test]
+fn guesses_are_told_from_what_is_known() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = open(&folder);
+    let count = |rig: &mut Rig, words: &str| {
+        rig.texts().iter().filter(|text| text.as_str() == words).count()
+    };
+    assert_eq!(count(&mut rig, "measured 2026-05-04"), 1);
+    assert_eq!(count(&mut rig, "with its spread"), 1);
+    assert_eq!(count(&mut rig, "counted"), 1);
+    assert_eq!(count(&mut rig, "guess"), 1, "the width");
+    rig.click("Guesses: 1 of 4 given");
+    assert!(rig.says("Track width") && !rig.says("Contact length"));
+    edit(&mut rig, set(TRACK_WIDTH.any(), "70 ± 2 mm"));
+    assert!(rig.says("Guesses: 0 of 4 given") && rig.says("No number is a guess"));
+    rig.click("All numbers");
+    // A number that has moved away from what was measured is measured no more.
+    edit(&mut rig, set(CONTACT_LENGTH.any(), "500 mm"));
+    assert_eq!(count(&mut rig, "measured 2026-05-04"), 0);
+    let table = heftwise::sheet::presets::tables().iter().find(|table| table.id == "ground");
+    let row = &table.unwrap().rows[0];
+    edit(&mut rig, row.edit());
+    assert!(rig.says(&format!("preset: {}", row.label)));
+}
+
+#[test]
+fn a_number_says_what_it_is_used_for() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = open(&folder);
+    assert!(!rig.says("Used for: "));
+    rig.click(Id::new("find-number"));
+    rig.typewrite("track width");
+    rig.click("Show what each is used for");
+    assert!(rig.says("Used for: ") && rig.says("contact area"));
+    rig.click("Hide what each is used for");
+    assert!(!rig.says("Used for: "));
+}
+
+#[test]
+fn the_sheet_says_whether_it_is_saved_and_saves() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = open(&folder);
+    assert!(!rig.says("● not saved"));
+    edit(&mut rig, set(TRACK_WIDTH.any(), "75 mm"));
+    assert!(rig.says("● not saved"));
+    rig.click("Save");
+    assert!(!rig.says("● not saved"));
+    let text = std::fs::read_to_string(folder.path().join("cart.toml")).unwrap();
+    assert!(text.contains("75 mm"));
+}
+
+fn is_focused(rig: &mut Rig, id: &str) -> bool {
+    let at = rig.find(Id::from(id.to_owned())).unwrap_or_else(|| panic!("no {id}")).bounds();
+    rig.focused().is_some_and(|focused| focused.bounds == at)
+}
+
+fn names(rig: &Rig) -> Vec<&str> {
+    rig.app.desk.sheet().parts().iter().map(|part| part.name.as_str()).collect()
+}
+
+#[test]
+fn the_focus_follows_a_part_that_is_moved_by_keys() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = open(&folder);
+    let enter = |rig: &mut Rig| rig.key(Named::Enter, Modifiers::empty());
+    rig.click(Id::new("part:0:copy"));
+    assert_eq!(names(&rig), ["frame", "frame", "pack"]);
+    assert!(is_focused(&mut rig, "part:1:name"), "the copy can be named at once");
+    rig.command("a");
+    rig.typewrite("deck");
+    rig.click(Id::new("part:0:down"));
+    assert!(is_focused(&mut rig, "part:1:down"));
+    enter(&mut rig);
+    assert_eq!(names(&rig), ["deck", "pack", "frame"]);
+    assert!(is_focused(&mut rig, "part:2:up"), "at the end only up is left");
+    enter(&mut rig);
+    enter(&mut rig);
+    assert_eq!(names(&rig), ["frame", "deck", "pack"]);
+    rig.click(Id::new("part:2:remove"));
+    assert_eq!(names(&rig), ["frame", "deck"]);
+    assert!(is_focused(&mut rig, "part:1:remove"));
+    rig.click("Add a part");
+    assert!(is_focused(&mut rig, "part:2:name"));
+}
+
+/// What was weighed stays as sure as it was, though it goes into the trial mass of a parts list.
+#[test]
+fn a_weighed_mass_keeps_its_spread_on_a_parts_list() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = open(&folder);
+    edit(&mut rig, set(MASS.any(), "3.44 ± 0.13 kg"));
+    // 0.05² + 0.12² = 0.13².
+    assert_eq!(rig.app.desk.sheet().trial().map(|it| it.mass.as_str()), Some("+440 ± 120 g"));
+    rig.click("The machine");
+    let field = rig.field("sheet:mass");
+    assert_eq!(field.as_deref(), Some("3.44 ± 0.13 kg"));
+    // Stepped on, it is as doubtful as before.
+    rig.click(Id::new("sheet:mass"));
+    rig.key(Named::ArrowUp, Modifiers::empty());
+    let spread = rig.app.desk.tally.spreads[&MASS.any()];
+    assert!((spread - 0.13).abs() < 1e-3, "{spread}");
+}
