@@ -7,9 +7,11 @@ use iced::widget::{Column, column, container, opaque, row, scrollable, stack, te
 use iced::{Background, Center, Color, Element, Fill};
 
 use crate::app::files::Purpose;
+use crate::app::find::{self, view::Finding};
 use crate::app::shell::Message;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::sheet::Edit;
 
 /// What is asked.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,6 +36,8 @@ pub enum Question {
     },
     /// Something went wrong.
     Told(String),
+    /// What is looked for.
+    Find(Finding),
     /// The sheet of keys.
     Keys,
 }
@@ -51,6 +55,10 @@ pub enum Next {
     Demo(&'static str),
     /// Start a blank build.
     Blank,
+    /// Start a build with these answers.
+    Begin(Vec<Edit>),
+    /// Put a copy of the build on the desk, and the build itself beside it.
+    WhatIf,
 }
 
 /// The keys, and what they do.
@@ -65,6 +73,8 @@ pub const KEYS: &[(&str, &str)] = &[
     ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
     ("Ctrl+1, 2, 3, 4", "lessons, build sheet, walk-round, notebook"),
+    ("Ctrl+5, 6", "bench, settings"),
+    ("Ctrl+F", "find; ↓ ↑ go through what is found, Enter opens it"),
     ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
@@ -155,6 +165,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
             words.clone(),
             vec![("Close", Kind::Main, Message::QuestionClosed)],
         ),
+        Question::Find(finding) => find::view::card(finding),
         Question::Keys => keys(),
     }
 }

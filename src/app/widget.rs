@@ -6,6 +6,7 @@ pub mod focusing;
 pub mod formula;
 pub mod inert;
 pub mod mark;
+pub mod pick;
 pub mod picture;
 pub mod pressable;
 pub mod scrub;

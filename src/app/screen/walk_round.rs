@@ -52,14 +52,7 @@ fn card<'a>(
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, OpenLesson> {
-    let word = match finding.verdict {
-        Verdict::Gives => "Gives",
-        Verdict::Doubtful => "In doubt",
-        Verdict::Holds => "Holds",
-        Verdict::NotKnown(_) => "Not known yet",
-        Verdict::Invalid(_) => "No answer",
-        Verdict::DoesNotApply => "Does not apply",
-    };
+    let word = finding.verdict.in_a_word();
     let urgent = matches!(finding.verdict, Verdict::Gives | Verdict::Doubtful);
     let number = finding
         .margin

@@ -6,7 +6,7 @@ use iced::{Element, Fill};
 use super::{App, Message};
 use crate::app::rail::{self, Rail};
 use crate::app::screen::reading::{self, Around, MARGIN};
-use crate::app::screen::{Place, contents, walk_round};
+use crate::app::screen::{Place, walk_round};
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::inert::inert;
 use crate::app::{question, strip};
@@ -25,13 +25,7 @@ impl App {
         if let Place::Workshop(_) = self.place {
             return self.under_question(page);
         }
-        let rail = Rail {
-            place: &self.place,
-            lessons,
-            desk: &self.desk,
-            settings: &self.settings,
-            choosing: self.choosing,
-        };
+        let rail = Rail { place: &self.place, lessons, desk: &self.desk, settings: &self.settings };
         let body: Element<'_, Message> = if width >= RAIL_FROM {
             row![rail.beside(), page].height(Fill).into()
         } else {
@@ -56,11 +50,7 @@ impl App {
     fn page(&self, width: f32) -> Element<'_, Message> {
         let lessons = &self.library.lessons;
         match &self.place {
-            Place::Contents => {
-                let last = self.settings.lesson.as_deref();
-                contents::view(lessons, last, &self.desk, self.book.notebook())
-                    .map(Message::Contents)
-            }
+            Place::Contents => self.contents(),
             Place::Lesson(id) => self.reading(id, width),
             Place::Workshop(id) => self.class(id),
             Place::BuildSheet => {
@@ -73,6 +63,8 @@ impl App {
                 .notes
                 .view(lessons, self.book.notebook(), &self.settings.units)
                 .map(Message::Notebook),
+            Place::Bench => self.bench.view(&self.desk, &self.settings, width),
+            Place::Settings => self.preferences(),
         }
     }
 
