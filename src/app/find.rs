@@ -86,8 +86,11 @@ pub struct Index {
     words: Vec<(String, Vec<(usize, f32)>)>,
 }
 
-/// How much a word of a title says.
-const TITLE: f32 = 8.0;
+/// How much a word of a title says: more in a short one.
+fn of_title(title: &str) -> f32 {
+    8.0 + 4.0 / words_of(title).len().max(1) as f32
+}
+
 /// How much a word of an id, a symbol or a goal says.
 const NAME: f32 = 4.0;
 /// How much a word of the text says.
@@ -176,7 +179,7 @@ impl Making {
                     to: Way::Lesson(lesson.id.clone()),
                 },
                 &[
-                    (&lesson.title, 1.25 * TITLE),
+                    (&lesson.title, 1.25 * of_title(&lesson.title)),
                     (&lesson.id, NAME),
                     (&goals, NAME),
                     (opening, TEXT),
@@ -192,7 +195,7 @@ impl Making {
                         about: format!("In {}", lesson.title),
                         to,
                     },
-                    &[(&heading.title, TITLE), (&part.text, TEXT)],
+                    &[(&heading.title, of_title(&heading.title)), (&part.text, TEXT)],
                 );
             }
         }
@@ -208,7 +211,7 @@ impl Making {
                 to: Way::Number(entry.id),
             },
             &[
-                (entry.label, TITLE),
+                (entry.label, of_title(entry.label)),
                 (entry.id.name(), NAME),
                 (&symbol, NAME),
                 (entry.meaning, TEXT),
@@ -232,7 +235,7 @@ impl Making {
         };
         self.add(
             Hit { group: Group::Rules, title: rule.title.to_owned(), about, to },
-            &[(rule.title, TITLE), (label, 0.5 * NAME)],
+            &[(rule.title, of_title(rule.title)), (label, 0.5 * NAME)],
         );
     }
 }

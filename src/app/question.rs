@@ -10,6 +10,7 @@ use crate::app::files::Purpose;
 use crate::app::find::{self, view::Finding};
 use crate::app::shell::Message;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::escaping::escaping;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::sheet::Edit;
 
@@ -72,8 +73,7 @@ pub const KEYS: &[(&str, &str)] = &[
     ("↑ ↓ on a curve", "move its dot by a step; with Shift, ten"),
     ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
-    ("Ctrl+1, 2, 3, 4", "lessons, build sheet, walk-round, notebook"),
-    ("Ctrl+5, 6", "bench, settings"),
+    ("Ctrl+1 to 6", "lessons, build sheet, walk-round, notebook, bench, settings"),
     ("Ctrl+F", "find; ↓ ↑ go through what is found, Enter opens it"),
     ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
@@ -204,19 +204,20 @@ fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
         Purpose::Figure => "/home/me/curve.svg",
         _ => "/home/me/build.toml",
     };
+    let field = text_input(example, typed)
+        .id(PATH)
+        .size(size::LABEL)
+        .padding([6, 8])
+        .style(theme::field)
+        .on_input(Message::PathTyped)
+        .on_submit(Message::PathGiven);
     column![
         text(title).size(size::MINOR).font(SEMIBOLD),
         text("This desktop has no file dialog to show. Type the path of the file.")
             .size(size::BODY)
             .line_height(theme::LEADING)
             .width(Fill),
-        text_input(example, typed)
-            .id(PATH)
-            .size(size::LABEL)
-            .padding([6, 8])
-            .style(theme::field)
-            .on_input(Message::PathTyped)
-            .on_submit(Message::PathGiven),
+        escaping(field, Message::QuestionClosed),
         row![
             pressable(Kind::Main, text(word).size(size::LABEL)).on_press(Message::PathGiven),
             pressable(Kind::Plain, text("Stay").size(size::LABEL))

@@ -1,6 +1,7 @@
 //! Pieces that screens and blocks are put together from.
 
 mod delegate;
+pub mod escaping;
 pub mod field;
 pub mod focusing;
 pub mod formula;

@@ -1,10 +1,13 @@
 //! The window without a screen: messages, clicks and keys in, state and words out.
 
+mod bench;
+mod contents;
 mod contrast;
 mod controls;
 mod curve;
 mod every_block;
 mod files;
+mod find;
 mod keys;
 mod lessons;
 mod looks;
@@ -15,4 +18,5 @@ mod recovery;
 mod remembered;
 mod rig;
 mod runs;
+mod settings;
 mod workshop;

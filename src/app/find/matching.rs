@@ -1,8 +1,9 @@
 //! How like two words are: alike whatever the case and the hyphens, and forgiving a small slip.
 
-/// The words of a text in small letters, those tied by a hyphen each alone.
+/// The words of a text in small letters, those tied by a hyphen each alone; whose a thing is
+/// (track's) is the thing itself.
 pub fn words_of(text: &str) -> Vec<String> {
-    let words = text.to_lowercase();
+    let words = text.to_lowercase().replace("'s ", " ").replace("’s ", " ");
     let words = words.split(|c: char| !c.is_alphanumeric()).filter(|word| !word.is_empty());
     words.map(str::to_owned).collect()
 }

@@ -6,6 +6,7 @@ use iced::{Center, Element, Fill};
 use super::{Hit, Hits, Way};
 use crate::app::shell::Message;
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
+use crate::app::widget::escaping::escaping;
 use crate::app::widget::pressable::{Kind, pressable};
 
 /// The field.
@@ -44,16 +45,17 @@ impl Finding {
 pub fn card(finding: &Finding) -> Element<'_, Message> {
     let close =
         pressable(Kind::Word, text("Close").size(size::LABEL)).on_press(Message::QuestionClosed);
+    let field = text_input("sinkage, stop distance, F_peak …", &finding.text)
+        .id(FIELD)
+        .font(REGULAR)
+        .size(size::BODY)
+        .padding([8, 10])
+        .style(theme::field)
+        .on_input(|text| Message::Find(Act::Typed(text)))
+        .on_submit(Message::Find(Act::First));
     column![
         row![text("Find").size(size::MINOR).font(SEMIBOLD).width(Fill), close].align_y(Center),
-        text_input("sinkage, stop distance, F_peak …", &finding.text)
-            .id(FIELD)
-            .font(REGULAR)
-            .size(size::BODY)
-            .padding([8, 10])
-            .style(theme::field)
-            .on_input(|text| Message::Find(Act::Typed(text)))
-            .on_submit(Message::Find(Act::First)),
+        escaping(field, Message::QuestionClosed),
         found(finding),
     ]
     .spacing(1.5 * UNIT)

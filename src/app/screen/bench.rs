@@ -9,7 +9,7 @@ mod recent;
 
 use std::path::{Path, PathBuf};
 
-use iced::widget::{Column, column, container, scrollable, text};
+use iced::widget::{column, container, scrollable, text};
 use iced::{Element, Fill, Padding};
 
 use crate::app::desk::Desk;
@@ -29,7 +29,7 @@ pub struct Bench {
     choosing: bool,
     recent: Vec<Recent>,
     compared: Option<Compared>,
-    /// Whether every found number that differs is listed.
+    /// Whether every number that differs is listed.
     whole: bool,
 }
 
@@ -69,7 +69,7 @@ pub enum Message {
     Choosing,
     /// What differs from the companion of that place is wanted, or not any more.
     Compare(usize),
-    /// Every found number that differs is to be listed, or only the first.
+    /// Every number that differs is to be listed, or only the largest ratios.
     Whole,
     /// A build is to go from the recent ones.
     Forget(PathBuf),
@@ -205,11 +205,9 @@ impl Bench {
         let page = column![
             text("Bench").size(size::TITLE).font(BOLD),
             own::view(desk),
-            part("Beside it", companions::view(self, desk, settings)),
-            column![differing],
-            part("Start another build", recent::start(self.five.is_some())),
-            column![five],
-            part("Recent builds", recent::view(&self.recent, desk)),
+            part("Beside it", companions::view(self, desk, settings), differing),
+            part("Start another build", recent::start(self.five.is_some()), five),
+            part("Recent builds", recent::view(&self.recent, desk), None),
         ]
         .spacing(3.0 * UNIT)
         .max_width(760)
@@ -223,12 +221,14 @@ impl Bench {
     }
 }
 
-fn part<'a>(title: &'a str, inside: Element<'a, shell::Message>) -> Element<'a, shell::Message> {
-    Column::new()
-        .push(text(title).size(size::HEADING).font(SEMIBOLD))
-        .push(inside)
-        .spacing(UNIT)
-        .into()
+/// A part of the bench, and what is open under it.
+fn part<'a>(
+    title: &'a str,
+    inside: Element<'a, shell::Message>,
+    open: Option<Element<'a, shell::Message>>,
+) -> Element<'a, shell::Message> {
+    let head = column![text(title).size(size::HEADING).font(SEMIBOLD), inside].spacing(UNIT);
+    column![head, open].spacing(1.5 * UNIT).into()
 }
 
 /// The name of a file without its folder.
@@ -237,7 +237,7 @@ fn file_name(path: &Path) -> String {
         .map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
 }
 
-/// What an example build is called in a list.
+/// What an example build is called.
 fn example(id: &str) -> String {
-    format!("{} (example)", crate::app::widget::symbol::capitalised(&id.replace('-', " ")))
+    crate::app::widget::symbol::capitalised(&id.replace('-', " "))
 }

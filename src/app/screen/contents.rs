@@ -54,9 +54,11 @@ impl Shelf {
     /// Looks through all lessons.
     pub fn of(lessons: &[Lesson]) -> Self {
         let said = |lesson: &Lesson| Said {
-            minutes: match lesson.minutes {
-                Some(minutes) => format!("{minutes} minutes"),
-                None => format!("{} minutes to read", reading_minutes(lesson)),
+            minutes: match (lesson.minutes, reading_minutes(lesson)) {
+                (Some(1), _) => "1 minute".to_owned(),
+                (Some(minutes), _) => format!("{minutes} minutes"),
+                (None, 1) => "1 minute to read".to_owned(),
+                (None, minutes) => format!("{minutes} minutes to read"),
             },
             guesses: lesson
                 .every_block()
@@ -102,9 +104,11 @@ impl<'a> Contents<'a> {
         });
         let page = column![
             text("Lessons").size(size::TITLE).font(BOLD),
-            column![self.welcome.then(|| welcome::card(lessons, desk, settings))],
-            column![self.own.wrong.then(|| self.own_lessons()), self.go_on(), empty]
-                .spacing(2.0 * UNIT),
+            // Nothing that comes and goes stands before the field of the welcome.
+            self.welcome.then(|| welcome::card(lessons, desk, settings)),
+            self.own.wrong.then(|| self.own_lessons()),
+            self.go_on(),
+            empty,
             text(format!(
                 "Each lesson works on the build on your desk, {}. Change a number in a lesson and \
                  every other lesson has it too.",

@@ -253,7 +253,7 @@ fn light<'a>(settings: &'a Settings) -> Element<'a, shell::Message> {
         one("Dark", Daylight::Night),
         one("As system", Daylight::Follow),
     ];
-    part("Light", "", choices(three))
+    part("Light and dark", "", choices(three))
 }
 
 fn letters<'a>(settings: &'a Settings) -> Element<'a, shell::Message> {

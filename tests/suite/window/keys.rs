@@ -1,5 +1,6 @@
 //! Reading by key: what a key asks for when no control wants it.
 
+use heftwise::app::find::view::Act;
 use heftwise::app::keys::{Scroll, message};
 use heftwise::app::question::{Next, Question};
 use heftwise::app::screen::Place;
@@ -59,6 +60,11 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
         ("1", Modifiers::COMMAND, Message::Go(Place::Contents)),
         ("2", Modifiers::COMMAND, Message::Go(Place::BuildSheet)),
         ("3", Modifiers::COMMAND, Message::Go(Place::WalkRound)),
+        ("4", Modifiers::COMMAND, Message::Go(Place::Notebook)),
+        ("5", Modifiers::COMMAND, Message::Go(Place::Bench)),
+        ("6", Modifiers::COMMAND, Message::Go(Place::Settings)),
+        (",", Modifiers::COMMAND, Message::Go(Place::Settings)),
+        ("f", Modifiers::COMMAND, Message::Find(Act::Begin)),
         ("+", Modifiers::COMMAND, Message::Text(true)),
         ("=", Modifiers::COMMAND, Message::Text(true)),
         ("-", Modifiers::COMMAND, Message::Text(false)),
@@ -139,9 +145,9 @@ fn the_sheet_of_keys_is_read_to_its_end_by_key() {
     let sees = |rig: &mut Rig| rig.find(last).unwrap().visible_bounds().is_some();
     assert!(!sees(&mut rig), "the window is too low for all of it");
     for (down, up) in [(Named::End, Named::Home), (Named::PageDown, Named::PageUp)] {
-        (0..4).for_each(|_| rig.key(down, NONE));
+        (0..6).for_each(|_| rig.key(down, NONE));
         assert!(sees(&mut rig), "{down:?}");
-        (0..4).for_each(|_| rig.key(up, NONE));
+        (0..6).for_each(|_| rig.key(up, NONE));
         assert!(!sees(&mut rig), "{up:?}");
     }
     (0..40).for_each(|_| rig.key(Named::ArrowDown, NONE));

@@ -71,10 +71,13 @@ fn choices<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, shell::Mes
         .iter()
         .filter(|path| desk.path.as_ref() != Some(path) && !there(&Kept::File((*path).clone())))
         .map(|path| line(file_name(path), shell::Message::CompanionPicked(path.clone())));
-    let examples = demo::ALL
-        .iter()
-        .filter(|demo| !there(&Kept::Example(demo.id.to_owned())))
-        .map(|demo| line(example(demo.id), shell::Message::CompanionExample(demo.id)));
+    let examples =
+        demo::ALL.iter().filter(|demo| !there(&Kept::Example(demo.id.to_owned()))).map(|demo| {
+            line(
+                format!("{} (example)", example(demo.id)),
+                shell::Message::CompanionExample(demo.id),
+            )
+        });
     let first = [
         line("Yours as it is now".to_owned(), shell::Message::CompanionCopy),
         line("From a file…".to_owned(), shell::Message::CompanionFile),

@@ -19,7 +19,7 @@ use crate::study::difference::{Differing, Turned};
 use crate::study::moved::compared_in_words;
 use crate::study::walk_round::{Finding, shown};
 
-/// How many found numbers are listed until the reader asks for all.
+/// How many numbers of a kind are listed until the reader asks for all.
 const FIRST: usize = 12;
 /// The width of a number in the table.
 const NUMBER: f32 = 120.0;
@@ -48,10 +48,12 @@ pub fn view<'a>(
             let each = some.iter().filter_map(|one| number(one, &settings.units, wide));
             Column::with_children(each).spacing(if wide { UNIT / 2.0 } else { UNIT })
         };
-        let most = if whole { found.len() } else { FIRST.min(found.len()) };
-        let rest = found.len() - most;
-        let more = (rest > 0 || whole && found.len() > FIRST).then(|| {
-            let word = if whole { "Only the first".to_owned() } else { format!("{rest} more") };
+        let first =
+            |some: &'a [Differing]| if whole { some } else { &some[..FIRST.min(some.len())] };
+        let rest = given.len() + found.len() - first(given).len() - first(found).len();
+        let long = given.len().max(found.len()) > FIRST;
+        let more = long.then(|| {
+            let word = if whole { "Only the largest".to_owned() } else { format!("{rest} more") };
             pressable(Kind::Word, text(word).size(size::LABEL))
                 .on_press(shell::Message::Bench(Message::Whole))
         });
@@ -65,11 +67,11 @@ pub fn view<'a>(
             wide.then(|| head(companion, desk)),
             wide.then(|| rule::horizontal(1).style(theme::hairline)),
             (!given.is_empty()).then(|| heading("Given".to_owned())),
-            numbers(given),
+            numbers(first(given)),
             some_parts.then(|| heading("Parts by mass".to_owned())),
             Column::with_children(parts).spacing(UNIT / 2.0),
             (!found.is_empty()).then(|| heading("Found from these".to_owned())),
-            numbers(&found[..most]),
+            numbers(first(found)),
             more,
             heading("Limits that stand differently".to_owned()),
             limits(turned),

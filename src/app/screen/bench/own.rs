@@ -21,11 +21,13 @@ pub fn view(desk: &Desk) -> Element<'_, shell::Message> {
         .padding([6, 8])
         .style(theme::field)
         .on_input(|name| shell::Message::Bench(Message::Name(name)));
-    let file = match &desk.path {
-        Some(path) => path.display().to_string(),
-        None => "In no file yet".to_owned(),
+    let changed = desk.history.is_changed_since_save();
+    let file = match (&desk.path, changed) {
+        (Some(path), false) => format!("{}, saved", path.display()),
+        (Some(path), true) => format!("{}, not saved", path.display()),
+        (None, false) => "In no file yet.".to_owned(),
+        (None, true) => "In no file yet, and changed. Save it to keep it.".to_owned(),
     };
-    let saved = if desk.history.is_changed_since_save() { "not saved" } else { "saved" };
     let act = |word, message, can: bool| {
         pressable(Kind::Plain, text(word).size(size::LABEL))
             .on_press_maybe(can.then_some(message))
@@ -50,7 +52,7 @@ pub fn view(desk: &Desk) -> Element<'_, shell::Message> {
             .spacing(UNIT)
             .align_y(Center),
         row![text("Name").size(size::LABEL), name].spacing(UNIT).align_y(Center),
-        text(format!("{file}, {saved}"))
+        text(file)
             .size(size::SMALL)
             .style(theme::soft)
             .wrapping(text::Wrapping::WordOrGlyph)

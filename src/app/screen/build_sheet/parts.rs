@@ -21,7 +21,8 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
     let table = column![
         head(),
         rule::horizontal(1).style(theme::hairline),
-        Column::with_children(rows).spacing(UNIT / 2.0),
+        // One place for both, so that a field of the trial mass keeps its own.
+        column![parts.is_empty().then(none), Column::with_children(rows).spacing(UNIT / 2.0)],
         rule::horizontal(1).style(theme::hairline),
         text(total(desk, settings)).size(size::LABEL).font(SEMIBOLD),
         trial(desk.sheet().trial()),
@@ -54,6 +55,16 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
         .spacing(UNIT),
     ]
     .spacing(1.5 * UNIT)
+    .into()
+}
+
+/// What to do while there are no parts.
+fn none<'a>() -> Element<'a, Message> {
+    text(
+        "No parts yet. Give the mass above as one number, or add what the scales say of each part.",
+    )
+    .size(size::LABEL)
+    .style(theme::soft)
     .into()
 }
 
