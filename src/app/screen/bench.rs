@@ -95,8 +95,8 @@ pub enum Action {
 
 /// The field of the name.
 pub const NAME: &str = "bench-name";
-/// From this width of the window on, a difference is a table.
-const TABLE: f32 = 620.0;
+/// From this width of the page on, a difference is a table.
+const TABLE: f32 = 700.0;
 
 impl Bench {
     /// Acts on a message.
@@ -126,7 +126,7 @@ impl Bench {
         self.five.get_or_insert_default();
     }
 
-    /// The five questions are answered, or a build was opened otherwise.
+    /// A build was started, so the five questions are done with.
     pub fn begun(&mut self) {
         self.five = None;
     }
@@ -186,7 +186,7 @@ impl Bench {
         }
     }
 
-    /// The bench in a window of that width.
+    /// The bench on a page of that width.
     pub fn view<'a>(
         &'a self,
         desk: &'a Desk,

@@ -55,6 +55,7 @@ impl App {
             let _ = desk.apply(edit, Some("five"));
         }
         desk.settled();
+        self.bench.begun();
         let task = self.put(desk);
         // Nothing of it is in a file yet, so a recovery copy is due.
         self.kept = 0;

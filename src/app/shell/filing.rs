@@ -64,6 +64,7 @@ impl App {
             Next::OpenPath(path) => self.open(&path),
             Next::Demo(id) => files::open_demo(id).map_or_else(Task::none, |desk| self.put(desk)),
             Next::Blank => {
+                self.bench.begun();
                 let task = self.put(blank());
                 Task::batch([task, self.go(Place::BuildSheet)])
             }
@@ -94,7 +95,6 @@ impl App {
         }
         self.build_sheet.forget_drawn();
         self.bench.forget_drawn();
-        self.bench.begun();
         self.bench.look(&self.settings.recent);
         self.offer_recovery();
         Task::none()

@@ -16,6 +16,11 @@ const RAIL_FROM: f32 = 860.0;
 /// From this width on there is room for the margin as well.
 const MARGIN_FROM: f32 = rail::WIDTH + MARGIN + 520.0;
 
+/// The width that the rail takes beside the page.
+fn beside(width: f32) -> f32 {
+    if width >= RAIL_FROM { rail::WIDTH } else { 0.0 }
+}
+
 impl App {
     /// What the window shows.
     pub fn view(&self) -> Element<'_, Message> {
@@ -63,7 +68,7 @@ impl App {
                 .notes
                 .view(lessons, self.book.notebook(), &self.settings.units)
                 .map(Message::Notebook),
-            Place::Bench => self.bench.view(&self.desk, &self.settings, width),
+            Place::Bench => self.bench.view(&self.desk, &self.settings, width - beside(width)),
             Place::Settings => self.preferences(),
         }
     }
@@ -73,7 +78,6 @@ impl App {
             return iced::widget::text("This lesson is not there any more. Pick another.").into();
         };
         let margin_under = width < MARGIN_FROM;
-        let beside = if width >= RAIL_FROM { rail::WIDTH } else { 0.0 };
         let margin = if margin_under { 0.0 } else { MARGIN };
         let (before, after) = self.neighbours(id);
         let around = Around {
@@ -82,7 +86,7 @@ impl App {
             after,
             finished: self.book.notebook().lesson(id).is_some_and(|it| it.finished.is_some()),
             margin_under,
-            column: (width - beside - margin - 4.0 * UNIT).clamp(200.0, MEASURE),
+            column: (width - beside(width) - margin - 4.0 * UNIT).clamp(200.0, MEASURE),
             dark: self.is_dark(),
         };
         reading::Reading::view(reading, lesson, around, &self.desk, &self.settings)

@@ -7,7 +7,9 @@ use heftwise::app::screen::{Place, bench, build_sheet};
 use heftwise::app::settings::Kept;
 use heftwise::app::shell::{Message, Start};
 use heftwise::quantity::UnitSet;
-use heftwise::quantity::catalogue::{drive::*, machine::MASS, pressure::*, running_gear::*};
+use heftwise::quantity::catalogue::{
+    drive::*, ground::SINKAGE_EXPONENT, machine::MASS, pressure::*, running_gear::*,
+};
 use heftwise::sheet::Edit;
 use iced::Size;
 use iced::keyboard::{Modifiers, key::Named};
@@ -65,10 +67,7 @@ fn five_answers_start_a_build() {
     assert_eq!(sheet.number(CONTACT_LENGTH), Some("40 cm"));
     assert_eq!(sheet.number(TRACK_WIDTH), Some("85 mm"));
     assert_eq!(sheet.number(MOTOR_COUNT), Some("2"));
-    assert_eq!(
-        sheet.number(heftwise::quantity::catalogue::ground::SINKAGE_EXPONENT).is_some(),
-        true
-    );
+    assert!(sheet.number(SINKAGE_EXPONENT).is_some(), "the row of the ground");
     assert!(rig.app.desk.history.is_changed_since_save(), "it is in no file, so it is not lost");
     rig.send(Message::Undo);
     assert_eq!(rig.app.desk.sheet().numbers().count(), 0, "all answers are one change");

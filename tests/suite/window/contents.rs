@@ -22,7 +22,8 @@ const TWO: [(&str, &str); 2] = [
         "second",
         "+++\nid = \"second\"\ntitle = \"The second\"\norder = 2\nneeds = [\"first\"]\n\
          goals = []\nuses = []\n+++\n\nTwo.\n\n```guess\nquestion = \"Heavier, so the pressure?\"\n\
-         kind = \"direction\"\nanswer = \"up\"\nwhy = \"More weight.\"\n```\n",
+         kind = \"direction\"\nanswer = \"up\"\nwhy = \"More weight.\"\n\
+         [reply]\nsame = \"No.\"\ndown = \"No.\"\n```\n",
     ),
 ];
 

@@ -24,7 +24,7 @@ pub fn card<'a>(five: &'a Five, units: &'a Units) -> Element<'a, Message> {
         .into_iter()
         .map(|one| pick(one.words(), five.drives == Some(one), act(Act::Drives(one))));
     let grounds = GROUNDS.iter().enumerate().map(|(place, (words, ..))| {
-        pick(*words, five.ground == Some(place), act(Act::Ground(place)))
+        pick(words, five.ground == Some(place), act(Act::Ground(place)))
     });
     let wrap = |picks: Vec<Element<'a, Message>>| -> Element<'a, Message> {
         Row::with_children(picks).spacing(UNIT / 2.0).wrap().vertical_spacing(UNIT / 2.0).into()
