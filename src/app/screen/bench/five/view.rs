@@ -161,7 +161,7 @@ fn so_far<'a>(five: &Five, units: &Units) -> Element<'a, Message> {
             .size(size::LABEL)
             .style(theme::soft)
             .width(Fill)
-            .height(32)
+            .height(40)
             .into(),
     }
 }
