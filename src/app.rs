@@ -6,6 +6,7 @@ pub mod companion;
 pub mod desk;
 mod document;
 pub mod files;
+pub mod find;
 mod focus;
 pub mod keys;
 mod opening;
@@ -41,7 +42,7 @@ use shell::{App, Folders, Start};
 /// When no window can be opened: no display, no graphics.
 pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotOpen> {
     let folders = folders();
-    let (width, height) = Settings::load(&folders.settings).window;
+    let Settings { window: (width, height), at, .. } = Settings::load(&folders.settings);
     let source: Box<dyn Source + Send + Sync> = match lessons {
         Some(folder) => Box::new(Folder(folder.to_owned())),
         None => Box::new(Shipped),
@@ -71,6 +72,9 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
         .settings(Window { antialiasing: true, default_font: theme::REGULAR, ..Window::default() })
         .window(window::Settings {
             size: (width, height).into(),
+            position: at.map_or(window::Position::Default, |(x, y)| {
+                window::Position::Specific((x, y).into())
+            }),
             min_size: Some((360.0, 480.0).into()),
             exit_on_close_request: false,
             ..window::Settings::default()

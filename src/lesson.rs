@@ -36,9 +36,9 @@ pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,
     Target,
 };
-pub use library::{Folder, Library, Memory, Shipped, Source};
+pub use library::{Folder, Joined, Library, Memory, Shipped, Source};
 pub use problem::Problem;
-pub use words::{of_spans, plain_text, reading_minutes, word_count};
+pub use words::{Section, of_spans, plain_text, reading_minutes, sections, word_count};
 
 use place::{Origin, Report};
 

@@ -4,6 +4,7 @@
 
 mod changed;
 pub mod curve;
+pub mod difference;
 pub mod hundred_grams;
 pub mod ledger;
 pub mod levers;
@@ -18,6 +19,7 @@ pub mod walk_round;
 mod words;
 
 pub use curve::{Ask, Curve, Scale};
+pub use difference::Difference;
 pub use hundred_grams::{Bought, hundred_grams};
 pub use ledger::Ledger;
 pub use levers::{Lever, Levers};

@@ -50,6 +50,18 @@ impl Companion {
         EXAMPLES.get(id)
     }
 
+    /// The reader's own build as it leaves the desk: found again in its file or among the examples,
+    /// if it is as it is there.
+    pub fn left(desk: &Desk) -> Self {
+        let file = || {
+            let saved = !desk.history.is_changed_since_save();
+            desk.path.clone().filter(|_| saved).map(Kept::File)
+        };
+        let example = demo::ALL.iter().find(|demo| demo.text == desk.sheet().text());
+        let kept = example.map(|demo| Kept::Example(demo.id.to_owned())).or_else(file);
+        Self::new(desk.name(), desk.sheet().clone(), kept)
+    }
+
     /// The reader's own build as it is now, to change the own one and compare.
     pub fn copy(desk: &Desk) -> Self {
         Self::new(format!("{}, copy", desk.name()), desk.sheet().clone(), None)

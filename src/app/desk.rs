@@ -35,6 +35,28 @@ fn exact_with_spread(entry: &Entry, si: f64, spread: f64, units: &Units) -> Stri
     format!("{number} ± {}", quantity::field_text(entry, spread, &one))
 }
 
+/// The edit that enters a text: without a unit it is in `unit`, and without anything the number is
+/// taken out.
+///
+/// # Errors
+/// Why the text is no such number, in words.
+pub fn entered(entry: &Entry, text: &str, unit: &'static quantity::Unit) -> Result<Edit, String> {
+    if text.trim().is_empty() {
+        return Ok(Edit::Clear { id: entry.id });
+    }
+    let (amount, text) = match quantity::parse(text, entry) {
+        Ok(amount) => (amount, text.trim().to_owned()),
+        Err(words) => match quantity::parse_in(text, entry, unit) {
+            Ok(amount) => (amount, format!("{} {}", text.trim(), unit.symbol)),
+            Err(_) => return Err(words.to_string()),
+        },
+    };
+    if !entry.admits(amount.si) && entry.id != catalogue::machine::MASS.any() {
+        return Err(crate::rules::out_of_bounds(entry));
+    }
+    Ok(Edit::Set { id: entry.id, text })
+}
+
 /// The build being worked on.
 pub struct Desk {
     /// The build and its past.
@@ -198,34 +220,11 @@ impl Desk {
         let Some(entry) = catalogue::find(id.name()) else { return };
         let unit = units.unit_for(entry, self.outcome.values.si(id).unwrap_or(0.0));
         self.drafts.retain(|other, draft| other == place || draft.error.is_some());
-        let error = match self.entered(entry, &text, unit) {
+        let error = match entered(entry, &text, unit) {
             Ok(edit) => self.apply(&edit, Some(place)).err(),
             Err(words) => Some(words),
         };
         self.drafts.insert(place.to_owned(), Draft { text, error });
-    }
-
-    /// The edit that enters a text: without a unit it is in the unit of the field.
-    fn entered(
-        &self,
-        entry: &Entry,
-        text: &str,
-        unit: &'static quantity::Unit,
-    ) -> Result<Edit, String> {
-        if text.trim().is_empty() {
-            return Ok(Edit::Clear { id: entry.id });
-        }
-        let (amount, text) = match quantity::parse(text, entry) {
-            Ok(amount) => (amount, text.trim().to_owned()),
-            Err(words) => match quantity::parse_in(text, entry, unit) {
-                Ok(amount) => (amount, format!("{} {}", text.trim(), unit.symbol)),
-                Err(_) => return Err(words.to_string()),
-            },
-        };
-        if !entry.admits(amount.si) && entry.id != catalogue::machine::MASS.any() {
-            return Err(crate::rules::out_of_bounds(entry));
-        }
-        Ok(Edit::Set { id: entry.id, text })
     }
 
     /// Sets a number from a slider, a step or a drag.

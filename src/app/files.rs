@@ -7,6 +7,7 @@ use iced::Task;
 
 use crate::app::desk::Desk;
 use crate::app::screen::notebook;
+use crate::app::screen::preferences::{self, Which};
 use crate::app::shell::Message;
 use crate::plot::save::Kind;
 use crate::sheet::{History, Sheet, demo, file};
@@ -42,31 +43,50 @@ impl Unpicked {
 }
 
 /// Asks which build to open, or to set beside.
-pub fn choose(purpose: Purpose) -> Task<Message> {
+pub fn choose(purpose: Purpose, folder: Option<&Path>) -> Task<Message> {
     let (title, then): (&str, fn(PathBuf) -> Message) = match purpose {
         Purpose::Companion => ("Set a build beside yours", Message::CompanionPicked),
         Purpose::Open | Purpose::Save | Purpose::Figure | Purpose::Paper => {
             ("Open a build", Message::Picked)
         }
     };
-    let dialog =
-        rfd::AsyncFileDialog::new().set_title(title).add_filter("Builds", &["toml"]).pick_file();
+    let dialog = rfd::AsyncFileDialog::new().set_title(title).add_filter("Builds", &["toml"]);
+    let dialog = begin_in(dialog, folder);
     let asked = Instant::now();
-    Task::perform(dialog, move |picked| match picked {
+    Task::perform(dialog.pick_file(), move |picked| match picked {
         Some(file) => then(file.path().to_owned()),
         None => Message::NothingPicked(Unpicked::since(asked, purpose)),
     })
 }
 
-/// Asks where to save the build.
-pub fn choose_new(desk: &Desk) -> Task<Message> {
-    let mut dialog = rfd::AsyncFileDialog::new()
+/// A dialog that begins in a folder, if it is there.
+fn begin_in(dialog: rfd::AsyncFileDialog, folder: Option<&Path>) -> rfd::AsyncFileDialog {
+    match folder.filter(|folder| folder.is_dir()) {
+        Some(folder) => dialog.set_directory(folder),
+        None => dialog,
+    }
+}
+
+/// Asks for a folder. Where the desktop has no dialog, the path is typed among the settings.
+pub fn choose_folder(which: Which) -> Task<Message> {
+    let title = match which {
+        Which::Builds => "Folder for builds",
+        Which::Lessons => "Folder for lessons of your own",
+    };
+    let dialog = rfd::AsyncFileDialog::new().set_title(title).pick_folder();
+    Task::perform(dialog, move |picked| {
+        let path = picked.map(|folder| folder.path().to_owned());
+        Message::Choices(preferences::Message::Picked(which, path))
+    })
+}
+
+/// Asks where to save the build: beside its file, or in `folder` while it has none.
+pub fn choose_new(desk: &Desk, folder: Option<&Path>) -> Task<Message> {
+    let dialog = rfd::AsyncFileDialog::new()
         .set_title("Save the build as")
         .add_filter("Builds", &["toml"])
         .set_file_name(format!("{}.{BUILD}", desk.file_name()));
-    if let Some(folder) = desk.path.as_deref().and_then(Path::parent) {
-        dialog = dialog.set_directory(folder);
-    }
+    let dialog = begin_in(dialog, desk.path.as_deref().and_then(Path::parent).or(folder));
     let asked = Instant::now();
     Task::perform(dialog.save_file(), move |picked| match picked {
         Some(file) => Message::SavePicked(with_ending(file.path().to_owned(), BUILD)),

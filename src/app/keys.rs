@@ -3,6 +3,7 @@
 use iced::keyboard::key::{Code, Key, Named, Physical};
 use iced::keyboard::{Event, Modifiers};
 
+use crate::app::find::view::Act;
 use crate::app::question::{Next, Question};
 use crate::app::screen::{Place, workshop};
 use crate::app::shell::Message;
@@ -28,6 +29,11 @@ pub fn message(event: &Event, question: Option<&Question>, place: &Place) -> Opt
     }
     if let (Key::Named(Named::Escape), true) = (key, question.is_some() || !teaches(place)) {
         return Some(Message::QuestionClosed);
+    }
+    if let (Some(Question::Find(_)), Key::Named(named @ (Named::ArrowDown | Named::ArrowUp))) =
+        (question, key)
+    {
+        return Some(Message::Focus { back: *named == Named::ArrowUp });
     }
     let scrolls = || scroll(key, *modifiers).map(Message::Scroll);
     if question.is_some() {
@@ -114,6 +120,9 @@ fn command(key: &Key, physical: Physical, modifiers: Modifiers) -> Option<Messag
         ('2', _) => Some(Message::Go(Place::BuildSheet)),
         ('3', _) => Some(Message::Go(Place::WalkRound)),
         ('4', _) => Some(Message::Go(Place::Notebook)),
+        ('5', _) => Some(Message::Go(Place::Bench)),
+        ('6' | ',', _) => Some(Message::Go(Place::Settings)),
+        ('f', _) => Some(Message::Find(Act::Begin)),
         ('+' | '=', _) => Some(Message::Text(true)),
         ('-', _) => Some(Message::Text(false)),
         ('0', _) => Some(Message::TextUsual),

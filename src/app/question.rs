@@ -7,10 +7,13 @@ use iced::widget::{Column, column, container, opaque, row, scrollable, stack, te
 use iced::{Background, Center, Color, Element, Fill};
 
 use crate::app::files::Purpose;
+use crate::app::find::{self, view::Finding};
 use crate::app::printing::{self, Order};
 use crate::app::shell::Message;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::escaping::escaping;
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::sheet::Edit;
 
 /// What is asked.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,6 +44,8 @@ pub enum Question {
     Written(PathBuf),
     /// Something went wrong.
     Told(String),
+    /// What is looked for.
+    Find(Finding),
     /// The sheet of keys.
     Keys,
 }
@@ -58,6 +63,10 @@ pub enum Next {
     Demo(&'static str),
     /// Start a blank build.
     Blank,
+    /// Start a build with these answers.
+    Begin(Vec<Edit>),
+    /// Put a copy of the build on the desk, and the build itself beside it.
+    WhatIf,
 }
 
 /// The keys, and what they do.
@@ -71,7 +80,8 @@ pub const KEYS: &[(&str, &str)] = &[
     ("↑ ↓ on a curve", "move its dot by a step; with Shift, ten"),
     ("Page Up, Page Down, Space, ↑ ↓, Home, End", "move the page"),
     ("Alt+← Alt+→", "previous or next lesson"),
-    ("Ctrl+1, 2, 3, 4", "lessons, build sheet, walk-round, notebook"),
+    ("Ctrl+1 to 6", "lessons, build sheet, walk-round, notebook, bench, settings"),
+    ("Ctrl+F", "find; ↓ ↑ go through what is found, Enter opens it"),
     ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
@@ -176,6 +186,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
             words.clone(),
             vec![("Close", Kind::Main, Message::QuestionClosed)],
         ),
+        Question::Find(finding) => find::view::card(finding),
         Question::Keys => keys(),
     }
 }
@@ -216,19 +227,20 @@ fn path<'a>(purpose: Purpose, typed: &'a str) -> Element<'a, Message> {
         Purpose::Paper => "/home/me/handout.html",
         _ => "/home/me/build.toml",
     };
+    let field = text_input(example, typed)
+        .id(PATH)
+        .size(size::LABEL)
+        .padding([6, 8])
+        .style(theme::field)
+        .on_input(Message::PathTyped)
+        .on_submit(Message::PathGiven);
     column![
         text(title).size(size::MINOR).font(SEMIBOLD),
         text("This desktop has no file dialog to show. Type the path of the file.")
             .size(size::BODY)
             .line_height(theme::LEADING)
             .width(Fill),
-        text_input(example, typed)
-            .id(PATH)
-            .size(size::LABEL)
-            .padding([6, 8])
-            .style(theme::field)
-            .on_input(Message::PathTyped)
-            .on_submit(Message::PathGiven),
+        escaping(field, Message::QuestionClosed),
         row![
             pressable(Kind::Main, text(word).size(size::LABEL)).on_press(Message::PathGiven),
             pressable(Kind::Plain, text("Stay").size(size::LABEL))

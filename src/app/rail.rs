@@ -1,22 +1,18 @@
-//! The rail beside the page: the build on the desk, where to go, and how the page looks. On a
-//! narrow window it is a bar on top that opens.
-
-mod companions;
-
-use std::path::Path;
+//! The rail beside the page: the build on the desk and where to go. On a narrow window it is a bar on
+//! top that opens.
 
 use iced::widget::{Column, Row, column, container, row, rule, scrollable, text};
 use iced::{Element, Fill, Length, Padding};
 
 use crate::app::desk::Desk;
+use crate::app::find::view::Act;
 use crate::app::screen::Place;
-use crate::app::settings::{Daylight, Settings};
+use crate::app::settings::Settings;
 use crate::app::shell::Message;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, Pressable, pressable};
-use crate::app::widget::symbol;
 use crate::lesson::Lesson;
-use crate::quantity::{UnitSet, catalogue, catalogue::machine::MASS};
+use crate::quantity::{catalogue, catalogue::machine::MASS};
 
 /// Under this width of the window, the name of the build over the page is in small letters.
 const TIGHT: f32 = 320.0;
@@ -35,8 +31,6 @@ pub struct Rail<'a> {
     pub desk: &'a Desk,
     /// How the page looks.
     pub settings: &'a Settings,
-    /// Whether the list of builds to set beside is open.
-    pub choosing: bool,
 }
 
 impl<'a> Rail<'a> {
@@ -86,14 +80,15 @@ impl<'a> Rail<'a> {
         column![
             text("Heftwise").size(size::MINOR).font(BOLD),
             build(self.desk, self.settings),
-            companions::view(self.desk, self.settings, self.choosing),
             line(),
             ways(self.place, self.lessons),
             line(),
-            look(self.settings),
-            line(),
-            recent(self.settings),
-            pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
+            row![
+                pressable(Kind::Word, text("Find").size(size::LABEL))
+                    .on_press(Message::Find(Act::Begin)),
+                pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
+            ]
+            .spacing(2.0 * UNIT),
         ]
         .spacing(2.0 * UNIT)
         .into()
@@ -122,7 +117,6 @@ fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
     let acts = [
         act("Open", Message::Open, true),
         act("Save", Message::Save, !desk.sheet().is_read_only()),
-        act("Save as", Message::SaveAs, true),
         act("Undo", Message::Undo, desk.history.can_undo()),
         act("Redo", Message::Redo, desk.history.can_redo()),
     ];
@@ -170,79 +164,8 @@ fn ways<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
         way("Build sheet", Place::BuildSheet, false),
         way("Walk-round", Place::WalkRound, false),
         way("Notebook", Place::Notebook, false),
+        way("Bench", Place::Bench, false),
+        way("Settings", Place::Settings, false),
     ]
     .into()
-}
-
-fn look<'a>(settings: &'a Settings) -> Element<'a, Message> {
-    let pick = |word: &'a str, chosen: bool, message: Message| -> Element<'a, Message> {
-        let font = if chosen { SEMIBOLD } else { theme::REGULAR };
-        pressable(Kind::Line(chosen), text(word).size(size::SMALL).font(font))
-            .padding([5, 8])
-            .on_press(message)
-            .into()
-    };
-    let set = settings.units.set;
-    let daylight = settings.daylight;
-    column![
-        row![
-            pick("Metric", set == UnitSet::Metric, Message::Set(UnitSet::Metric)),
-            pick("Imperial", set == UnitSet::Imperial, Message::Set(UnitSet::Imperial)),
-        ],
-        row![
-            pick("Light", daylight == Daylight::Day, Message::Light(Daylight::Day)),
-            pick("Dark", daylight == Daylight::Night, Message::Light(Daylight::Night)),
-            pick("As system", daylight == Daylight::Follow, Message::Light(Daylight::Follow)),
-        ],
-        row![
-            pick("Pictures move", !settings.still, Message::Still(false)),
-            pick("Stand still", settings.still, Message::Still(true)),
-        ],
-        row![
-            text(format!("Text {} %", settings.text_size)).size(size::SMALL).width(Fill),
-            button("Smaller", Message::Text(false)),
-            button("Larger", Message::Text(true)),
-        ]
-        .spacing(UNIT / 2.0)
-        .align_y(iced::Center),
-    ]
-    .spacing(UNIT / 2.0)
-    .into()
-}
-
-fn recent<'a>(settings: &'a Settings) -> Element<'a, Message> {
-    let builds = settings.recent.iter().map(|path| {
-        pressable(Kind::Line(false), text(file_name(path)).size(size::SMALL).width(Fill))
-            .padding([4, 10])
-            .width(Fill)
-            .on_press(Message::OpenPath(path.clone()))
-            .into()
-    });
-    let demos = crate::sheet::demo::ALL.iter().map(|demo| {
-        pressable(Kind::Line(false), text(example(demo.id)).size(size::SMALL).width(Fill))
-            .padding([4, 10])
-            .width(Fill)
-            .on_press(Message::OpenDemo(demo.id))
-            .into()
-    });
-    column![
-        text("Builds").size(size::SMALL).style(theme::soft),
-        Column::with_children(builds.chain(demos)),
-        pressable(Kind::Line(false), text("New, blank").size(size::SMALL).width(Fill))
-            .padding([4, 10])
-            .width(Fill)
-            .on_press(Message::New),
-    ]
-    .spacing(UNIT / 2.0)
-    .into()
-}
-
-/// What an example build is called in a list.
-fn example(id: &str) -> String {
-    format!("{} (example)", symbol::capitalised(&id.replace('-', " ")))
-}
-
-fn file_name(path: &Path) -> String {
-    path.file_name()
-        .map_or_else(|| path.display().to_string(), |n| n.to_string_lossy().into_owned())
 }

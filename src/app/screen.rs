@@ -1,8 +1,10 @@
 //! The screens: each a struct, its messages, what it asks of the shell, and its view.
 
+pub mod bench;
 pub mod build_sheet;
 pub mod contents;
 pub mod notebook;
+pub mod preferences;
 pub mod reading;
 pub mod walk_round;
 pub mod workshop;
@@ -22,4 +24,8 @@ pub enum Place {
     WalkRound,
     /// The reader's answers, measurements and notes.
     Notebook,
+    /// The builds: the reader's own, companions, recent ones, a new one.
+    Bench,
+    /// Units, light, text, folders.
+    Settings,
 }

@@ -57,8 +57,16 @@ pub struct Settings {
     pub lesson: Option<String>,
     /// How far down that lesson, in pixels.
     pub place: f32,
+    /// The heading the page stood under, by its anchor.
+    pub section: Option<String>,
+    /// Where the dialogs for builds begin; none: the folder of the build on the desk.
+    pub builds: Option<PathBuf>,
+    /// A folder of lessons of the reader's own, shown among those that come with the program.
+    pub own_lessons: Option<PathBuf>,
     /// Width and height of the window.
     pub window: (f32, f32),
+    /// Where its upper left corner stood on the screen, where the system tells.
+    pub at: Option<(f32, f32)>,
 }
 
 impl Default for Settings {
@@ -72,7 +80,11 @@ impl Default for Settings {
             companions: Vec::new(),
             lesson: None,
             place: 0.0,
+            section: None,
+            builds: None,
+            own_lessons: None,
             window: (1280.0, 800.0),
+            at: None,
         }
     }
 }
@@ -81,6 +93,11 @@ impl Settings {
     /// The width of the window as the text has it: large text makes it narrow.
     pub fn room(&self) -> f32 {
         self.window.0 * 100.0 / f32::from(self.text_size.max(1))
+    }
+
+    /// Whether there are settings of an earlier session.
+    pub fn are_kept(folder: &Path) -> bool {
+        folder.join(FILE).exists()
     }
 
     /// Reads the settings; what cannot be read takes its usual value.
@@ -96,6 +113,7 @@ impl Settings {
         settings.text_size = settings.text_size.clamp(TEXT_SIZES[0], TEXT_SIZES[6]);
         let (width, height) = settings.window;
         settings.window = (sane(width, 1280.0), sane(height, 800.0));
+        settings.at = settings.at.filter(|(x, y)| on_a_screen(*x) && on_a_screen(*y));
         settings.place = settings.place.max(0.0);
         settings
     }
@@ -117,6 +135,11 @@ impl Settings {
         self.recent.truncate(RECENT);
     }
 
+    /// Takes a build out of the recent ones; its file stays.
+    pub fn forget(&mut self, path: &Path) {
+        self.recent.retain(|known| known != path);
+    }
+
     /// The next size of text, larger or smaller.
     pub fn resize_text(&mut self, larger: bool) {
         let now = self.text_size;
@@ -130,6 +153,11 @@ impl Settings {
 }
 
 const FILE: &str = "settings.toml";
+
+/// Whether a corner can be on a screen at all: some systems put a window away at -32000.
+fn on_a_screen(corner: f32) -> bool {
+    (-8_000.0..=16_000.0).contains(&corner)
+}
 
 fn sane(length: f32, usual: f32) -> f32 {
     if (320.0..=10_000.0).contains(&length) { length } else { usual }

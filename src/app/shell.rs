@@ -2,11 +2,16 @@
 //! ask for. Screens see it by reference.
 
 mod acts;
+mod bench;
 mod class;
 mod company;
+mod contents;
 mod figure;
 mod filing;
+mod finding;
+mod listen;
 mod notes;
+mod preferences;
 mod printing;
 mod recovery;
 mod view;
@@ -16,23 +21,23 @@ use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 
 use iced::widget::operation::{self, AbsoluteOffset};
-use iced::{Size, Subscription, Task, Theme, event, keyboard, system, theme::Mode, time, window};
+use iced::{Point, Size, Task, Theme, keyboard, system, theme::Mode};
 
 use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::printing::{self as printing_card, Order, Print};
 use crate::app::question::{Next, Question};
-use crate::app::screen::{Place, build_sheet, contents, notebook, reading, walk_round, workshop};
+use crate::app::screen::{
+    Place, bench as bench_screen, build_sheet, contents as list, notebook, preferences as choices,
+    reading, walk_round, workshop,
+};
 use crate::app::settings::{Daylight, Settings};
-use crate::app::{files, focus, keys, theme, watch};
-use crate::lesson::{Lesson, Library, Source};
+use crate::app::{files, find, focus, keys, theme};
+use crate::lesson::{Folder, Joined, Lesson, Library, Source};
 use crate::quantity::UnitSet;
 use crate::sheet::file::Stamp;
 use crate::sheet::file::autosave::Slot;
-
-/// From one picture of something that plays to the next.
-const FRAME: time::Duration = time::Duration::from_millis(33);
 
 /// Where the program keeps its own files.
 #[derive(Debug, Clone)]
@@ -82,9 +87,20 @@ pub struct App {
     pub(super) walk_round: walk_round::WalkRound,
     /// What is asked, over the page.
     pub question: Option<Question>,
-    /// Whether the list of builds to set beside is open.
-    pub(super) choosing: bool,
+    /// The builds of the reader.
+    pub bench: bench_screen::Bench,
+    /// What is being typed among the settings.
+    pub(super) choices: choices::Choices,
+    /// Whether the card for a first start is shown.
+    pub welcome: bool,
+    /// What Find looks in.
+    index: find::Index,
+    /// What is said of each lesson in the list.
+    shelf: list::Shelf,
     source: Box<dyn Source + Send + Sync>,
+    /// The reader's own lessons.
+    own: Option<Folder>,
+    own_lessons: choices::OwnLessons,
     folders: Folders,
     system_dark: bool,
     /// Where unsaved work of the build on the desk is kept aside.
@@ -118,7 +134,13 @@ pub enum Message {
     /// On the build sheet.
     BuildSheet(build_sheet::Message),
     /// Among the lessons.
-    Contents(contents::Message),
+    Contents(list::Message),
+    /// On the bench.
+    Bench(bench_screen::Message),
+    /// Among the settings.
+    Choices(choices::Message),
+    /// In Find.
+    Find(find::view::Act),
     /// On the walk-round.
     WalkRound(walk_round::Message),
     /// In the notebook.
@@ -152,8 +174,6 @@ pub enum Message {
     OpenDemo(&'static str),
     /// Start a blank build.
     New,
-    /// The list of builds to set beside, in or out.
-    CompanionTurned,
     /// Choose a file to set beside.
     CompanionFile,
     /// Set this file beside.
@@ -233,6 +253,8 @@ pub enum Message {
     Key(keyboard::Event),
     /// The window has this size.
     Resized(Size),
+    /// The window stands here on the screen.
+    Moved(Point),
     /// The window has the focus again.
     Returned,
     /// The system is light or dark.
@@ -247,7 +269,13 @@ impl App {
     /// The window as it starts.
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
-        let library = Arc::new(Library::load(start.source.as_ref()));
+        let own = settings.own_lessons.clone().map(Folder);
+        let joined = Joined { first: start.source.as_ref(), own: own.as_ref() };
+        let library = Arc::new(Library::load(&joined));
+        let index = find::Index::of(&library);
+        let shelf = list::Shelf::of(&library.lessons);
+        let own_lessons = preferences::stand(own.as_ref(), &library);
+        let welcome = start.build.is_none() && !Settings::are_kept(&start.folders.settings);
         let (mut desk, told) = filing::first_desk(start.build.as_deref());
         desk.company = Company::remembered(&settings.companions);
         let (book, book_told) = Book::open(&start.folders.notebook);
@@ -268,8 +296,14 @@ impl App {
             build_sheet: build_sheet::BuildSheet::default(),
             walk_round: walk_round::WalkRound::default(),
             question: (!told.is_empty()).then(|| Question::Told(told.join("\n\n"))),
-            choosing: false,
+            bench: bench_screen::Bench::default(),
+            choices: choices::Choices::new(&settings),
+            welcome,
+            own_lessons,
+            index,
+            shelf,
             source: start.source,
+            own,
             folders: start.folders,
             system_dark: false,
             slot: Slot::new(),
@@ -340,6 +374,9 @@ impl App {
             Message::BuildSheet(message) => self.enter(message),
             Message::Contents(message) => self.pick(message),
             Message::WalkRound(message) => self.walk(message),
+            Message::Bench(message) => self.at_bench(message),
+            Message::Choices(message) => self.choose(message),
+            Message::Find(act) => self.find(act),
             Message::Notebook(message) => self.write_notes(message),
             Message::KeepNotebook => self.keep_notebook(),
             Message::Go(place) => self.go(place),
@@ -353,8 +390,9 @@ impl App {
             Message::PathGiven => self.path_given(),
             Message::OpenPath(path) => self.leave(Next::OpenPath(path)),
             Message::OpenDemo(id) => self.leave(Next::Demo(id)),
-            Message::CompanionTurned => self.turn_choosing(),
-            Message::CompanionFile => files::choose(files::Purpose::Companion),
+            Message::CompanionFile => {
+                files::choose(files::Purpose::Companion, self.settings.builds.as_deref())
+            }
             Message::CompanionPicked(path) => self.accompany_file(&path),
             Message::CompanionExample(id) => self.accompany_example(id),
             Message::CompanionCopy => self.accompany(Companion::copy(&self.desk)),
@@ -394,7 +432,8 @@ impl App {
             Message::Scroll(how) => self.scroll(how),
             Message::Key(event) => self.key(&event),
             Message::Resized(size) => self.resized(size),
-            Message::Returned => self.look_at_file(),
+            Message::Moved(to) => self.moved(to),
+            Message::Returned => self.returned(),
             Message::System(mode) => self.system(mode),
             Message::Keep => self.keep(),
             Message::LessonsChanged => self.reload_lessons(),
@@ -413,6 +452,9 @@ impl App {
         if self.place == Place::WalkRound {
             self.walk_round.refresh(&self.desk);
         }
+        if self.place == Place::Bench {
+            self.bench.refresh(&self.desk);
+        }
         if let Some(reading) = &mut self.reading
             && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
         {
@@ -420,42 +462,12 @@ impl App {
         }
     }
 
-    pub(super) fn lesson(&self, id: &str) -> Option<&Lesson> {
-        self.library.lessons.iter().find(|lesson| lesson.id == id)
+    /// All lessons, the reader's own among them.
+    fn lessons(&self) -> Joined<'_> {
+        Joined { first: self.source.as_ref(), own: self.own.as_ref() }
     }
 
-    /// What the window listens to.
-    pub fn subscription(&self) -> Subscription<Message> {
-        let keep = (self.kept != self.desk.revision())
-            .then(|| time::every(time::Duration::from_secs(3)).map(|_| Message::Keep));
-        let book = self
-            .book
-            .is_changed()
-            .then(|| time::every(time::Duration::from_secs(2)).map(|_| Message::KeepNotebook));
-        let shown = self.reading.as_ref().filter(|r| self.place == Place::Lesson(r.id.clone()));
-        let plays = shown
-            .is_some_and(reading::Reading::plays)
-            .then(|| time::every(FRAME).map(|now| Message::Reading(reading::Message::Ticked(now))));
-        let lessons = self.watched.clone().map(watch::lessons);
-        Subscription::batch(
-            [
-                keyboard::listen().map(Message::Key),
-                window::resize_events().map(|(_, size)| Message::Resized(size)),
-                window::close_requests().map(|_| Message::Leave(Next::Close)),
-                system::theme_changes().map(Message::System),
-                event::listen_with(|event, _, _| match event {
-                    iced::Event::Window(window::Event::Focused) => Some(Message::Returned),
-                    iced::Event::Window(window::Event::FileDropped(path)) => {
-                        Some(Message::OpenPath(path))
-                    }
-                    _ => None,
-                }),
-            ]
-            .into_iter()
-            .chain(keep)
-            .chain(book)
-            .chain(plays)
-            .chain(lessons),
-        )
+    pub(super) fn lesson(&self, id: &str) -> Option<&Lesson> {
+        self.library.lessons.iter().find(|lesson| lesson.id == id)
     }
 }

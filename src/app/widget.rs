@@ -2,11 +2,13 @@
 
 pub mod choice;
 mod delegate;
+pub mod escaping;
 pub mod field;
 pub mod focusing;
 pub mod formula;
 pub mod inert;
 pub mod mark;
+pub mod pick;
 pub mod picture;
 pub mod pressable;
 pub mod scrub;

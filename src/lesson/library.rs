@@ -12,7 +12,7 @@ use super::problem::Problem;
 use super::{parse, proof};
 use crate::quantity::AnyId;
 pub use shipped::Shipped;
-pub use source::{Folder, Memory, Source};
+pub use source::{Folder, Joined, Memory, Source};
 
 /// All lessons of a source, read and held against each other.
 #[derive(Debug, Clone, Default)]

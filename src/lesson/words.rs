@@ -1,6 +1,6 @@
 //! The words of a lesson without its layout: for search, for counts.
 
-use super::document::{Block, BlockKind, Lesson, Span};
+use super::document::{Block, BlockKind, Heading, Lesson, Span};
 
 /// Words a minute of an adult reading non-fiction in silence: 238, the mean over many studies in
 /// M. Brysbaert, "How many words do we read per minute?", Journal of Memory and Language 109 (2019).
@@ -15,6 +15,30 @@ pub fn plain_text(lesson: &Lesson) -> String {
     }
     of_blocks(&lesson.blocks, &mut text);
     text
+}
+
+/// The words from one heading to the next.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Section<'a> {
+    /// The heading; none for what stands before the first one.
+    pub heading: Option<&'a Heading>,
+    /// The words under it, its own included.
+    pub text: String,
+}
+
+/// The words of a lesson's blocks, heading by heading.
+pub fn sections(lesson: &Lesson) -> Vec<Section<'_>> {
+    let mut sections = vec![Section { heading: None, text: String::new() }];
+    for block in &lesson.blocks {
+        if let BlockKind::Heading { anchor, .. } = &block.kind {
+            let heading = lesson.headings.iter().find(|heading| heading.anchor == *anchor);
+            sections.push(Section { heading, text: String::new() });
+        }
+        if let Some(section) = sections.last_mut() {
+            of_block(&block.kind, &mut section.text);
+        }
+    }
+    sections
 }
 
 /// How many words a lesson has.

@@ -28,6 +28,20 @@ pub enum Verdict {
     DoesNotApply,
 }
 
+impl Verdict {
+    /// How it stands, in a word or two: `Holds`.
+    pub const fn in_a_word(&self) -> &'static str {
+        match self {
+            Self::Gives => "Gives",
+            Self::Doubtful => "In doubt",
+            Self::Holds => "Holds",
+            Self::NotKnown(_) => "Not known yet",
+            Self::Invalid(_) => "No answer",
+            Self::DoesNotApply => "Does not apply",
+        }
+    }
+}
+
 /// One limit, checked.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Finding {

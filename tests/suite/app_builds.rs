@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use heftwise::app::screen::Place;
 use heftwise::app::shell::{App, Folders, Message, Start};
 use heftwise::lesson::Memory;
 use iced::{Settings, Size};
@@ -56,7 +57,7 @@ impl Window {
         let app = app(folder.path());
         let mut window = Self { app, width, _folder: folder };
         window.send(Message::Resized(Size::new(width, TALL)));
-        window.send(Message::Go(heftwise::app::screen::Place::Lesson("mud".to_owned())));
+        window.send(Message::Go(Place::Lesson("mud".to_owned())));
         window
     }
 
@@ -155,17 +156,21 @@ fn another_wish_is_typed() {
 #[test]
 fn a_companion_stands_in_every_block() {
     let mut window = Window::open(1280.0);
+    window.send(Message::Go(Place::Bench));
     window.press("Add a companion");
     window.press("Yours as it is now");
     window.sees("Sandpiper, copy");
+    window.send(Message::Go(Place::Lesson("mud".to_owned())));
     window.press("Take it into your build");
     window.sees("38 % more than yours");
     window.send(Message::CompanionExample("bullock"));
     window.sees("Bullock 80.0 mm");
     window.sees("1.99 kPa");
+    window.send(Message::Go(Place::Bench));
     assert!(!window.has("Add a companion"), "two are the most");
     window.press("Remove");
     assert!(!window.has("Sandpiper, copy"));
+    window.send(Message::Go(Place::Lesson("mud".to_owned())));
     // Another build on the desk keeps its company.
     window.send(Message::Undo);
     window.send(Message::OpenDemo("dune-cart"));
@@ -182,7 +187,8 @@ fn companions_are_remembered() {
     let _ = first.update(Message::CompanionPicked(gone.clone()));
     // A file that is not there any more is left out.
     std::fs::remove_file(gone).unwrap();
-    let second = app(folder.path());
+    let mut second = app(folder.path());
+    let _ = second.update(Message::Go(Place::Bench));
     let mut looks =
         Simulator::with_size(Settings::default(), Size::new(1280.0, TALL), second.view());
     assert!(looks.find("Bullock").is_ok());

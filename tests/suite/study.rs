@@ -1,6 +1,7 @@
 //! Study: spreads, curves, targets, levers, builds side by side, what moved, the walk-round.
 
 mod curve;
+mod difference;
 mod hundred_grams;
 mod levers;
 mod moved;

@@ -1,12 +1,15 @@
 //! The window without a screen: messages, clicks and keys in, state and words out.
 
+mod bench;
 mod build_sheet;
+mod contents;
 mod contrast;
 mod controls;
 mod copying;
 mod curve;
 mod every_block;
 mod files;
+mod find;
 mod keys;
 mod lessons;
 mod looks;
@@ -19,5 +22,6 @@ mod remembered;
 mod rig;
 mod runs;
 mod seen;
+mod settings;
 mod walk_round;
 mod workshop;

@@ -70,7 +70,7 @@ pub fn view<'a>(block: &'a Block, line: usize, page: Page<'a>) -> Element<'a, Me
         return frame(block.title.as_deref(), text("Nothing to compare."));
     };
     let alone = (table.columns.len() == 1).then(|| {
-        text("Add a companion, under the name of your build, to see it beside yours.")
+        text("Add a companion on the bench (Ctrl+5) to see it beside yours.")
             .size(size::SMALL)
             .style(theme::soft)
             .width(Fill)

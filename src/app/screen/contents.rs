@@ -1,99 +1,180 @@
-//! The lessons on offer.
+//! The lessons on offer, how far the reader has come in each, and where they stopped.
+
+mod card;
+mod welcome;
+
+use std::collections::BTreeMap;
 
 use iced::widget::{Column, column, container, row, scrollable, text};
 use iced::{Element, Fill, Padding};
 
 use crate::app::desk::Desk;
+use crate::app::screen::preferences::OwnLessons;
+use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
+use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::Lesson;
-use crate::notebook::{Notebook, Record};
+use crate::lesson::{BlockKind, Lesson, reading_minutes};
+use crate::notebook::Notebook;
 
 /// What is picked.
 #[derive(Debug, Clone)]
 pub enum Message {
     /// A lesson.
     Lesson(String),
+    /// The lesson last read, where it was left.
+    GoOn,
     /// The build sheet.
     BuildSheet,
     /// The walk-round.
     WalkRound,
+    /// The settings.
+    Settings,
+    /// A number is being changed.
+    Field(field::Event),
+    /// A build of the reader's own.
+    StartOwn,
+    /// The card for a first start is put away.
+    WelcomeClosed,
 }
 
-/// The list of lessons, with how long each takes and what it is for.
-pub fn view<'a>(
-    lessons: &'a [Lesson],
-    last: Option<&'a str>,
-    desk: &'a Desk,
-    notebook: &'a Notebook,
-) -> Element<'a, Message> {
-    let cards = lessons
-        .iter()
-        .map(|lesson| card(lesson, last == Some(lesson.id.as_str()), notebook.lesson(&lesson.id)));
-    let page = column![
-        text("Lessons").size(size::TITLE).font(BOLD),
-        text(format!(
-            "Each lesson works on the build on your desk, {}. Change a number in a lesson and every \
-             other lesson has it too.",
-            desk.name()
-        ))
-        .size(size::BODY)
-        .line_height(theme::LEADING)
-        .width(Fill),
-        Column::with_children(cards).spacing(2.0 * UNIT),
-        row![
-            pressable(Kind::Plain, text("See every number of the build").size(size::LABEL))
-                .on_press(Message::BuildSheet),
-            pressable(Kind::Plain, text("Check every limit at once").size(size::LABEL))
-                .on_press(Message::WalkRound),
-        ]
-        .spacing(UNIT)
-        .wrap(),
-    ]
-    .spacing(3.0 * UNIT)
-    .max_width(MEASURE)
-    .width(Fill);
-    scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-        .id(super::reading::PAGE)
-        .direction(theme::bar())
-        .style(theme::scroll)
-        .height(Fill)
-        .into()
+/// What is said of each lesson, worked out once for a library.
+#[derive(Debug, Default)]
+pub struct Shelf(BTreeMap<String, Said>);
+
+#[derive(Debug, Default)]
+struct Said {
+    /// How long it takes.
+    minutes: String,
+    /// The names of its guesses.
+    guesses: Vec<String>,
 }
 
-fn card<'a>(lesson: &'a Lesson, last: bool, record: Option<&'a Record>) -> Element<'a, Message> {
-    let minutes = lesson.minutes.map_or_else(String::new, |minutes| format!("{minutes} minutes"));
-    let goals = lesson
-        .goals
-        .iter()
-        .map(|goal| text(goal).size(size::LABEL).style(theme::soft).width(Fill).into());
-    let word = if last { "Read on" } else { "Read" };
-    let progress = record.and_then(progress);
-    container(
-        column![
+impl Shelf {
+    /// Looks through all lessons.
+    pub fn of(lessons: &[Lesson]) -> Self {
+        let said = |lesson: &Lesson| Said {
+            minutes: match (lesson.minutes, reading_minutes(lesson)) {
+                (Some(1), _) => "1 minute".to_owned(),
+                (Some(minutes), _) => format!("{minutes} minutes"),
+                (None, 1) => "1 minute to read".to_owned(),
+                (None, minutes) => format!("{minutes} minutes to read"),
+            },
+            guesses: lesson
+                .every_block()
+                .into_iter()
+                .filter_map(|block| match &block.kind {
+                    BlockKind::Guess(guess) => Some(guess.key.clone()),
+                    _ => None,
+                })
+                .collect(),
+        };
+        Self(lessons.iter().map(|lesson| (lesson.id.clone(), said(lesson))).collect())
+    }
+}
+
+/// What the list is drawn from.
+#[derive(Clone, Copy)]
+pub struct Contents<'a> {
+    /// The lessons.
+    pub lessons: &'a [Lesson],
+    /// What is said of each.
+    pub shelf: &'a Shelf,
+    /// The build.
+    pub desk: &'a Desk,
+    /// The lesson last read, and units.
+    pub settings: &'a Settings,
+    /// How far the reader has come.
+    pub notebook: &'a Notebook,
+    /// How the reader's own lessons stand.
+    pub own: &'a OwnLessons,
+    /// Whether the card for a first start is shown.
+    pub welcome: bool,
+}
+
+impl<'a> Contents<'a> {
+    /// The list of lessons.
+    pub fn view(self) -> Element<'a, Message> {
+        let Self { lessons, desk, settings, .. } = self;
+        let cards = lessons.iter().map(|lesson| self.card(lesson));
+        let empty = lessons.is_empty().then(|| {
+            text("There are no lessons here. Start Heftwise without --lessons to read its own.")
+                .size(size::BODY)
+                .width(Fill)
+        });
+        let page = column![
+            text("Lessons").size(size::TITLE).font(BOLD),
+            // Nothing that comes and goes stands before the field of the welcome.
+            self.welcome.then(|| welcome::card(lessons, desk, settings)),
+            self.own.wrong.then(|| self.own_lessons()),
+            self.go_on(),
+            empty,
+            text(format!(
+                "Each lesson works on the build on your desk, {}. Change a number in a lesson and \
+                 every other lesson has it too.",
+                desk.name()
+            ))
+            .size(size::BODY)
+            .line_height(theme::LEADING)
+            .width(Fill),
+            Column::with_children(cards).spacing(2.0 * UNIT),
             row![
-                text(&lesson.title).size(size::HEADING).font(SEMIBOLD).width(Fill),
-                text(minutes).size(size::LABEL).style(theme::soft),
+                pressable(Kind::Plain, text("See every number of the build").size(size::LABEL))
+                    .on_press(Message::BuildSheet),
+                pressable(Kind::Plain, text("Check every limit at once").size(size::LABEL))
+                    .on_press(Message::WalkRound),
             ]
-            .spacing(UNIT),
-            Column::with_children(goals).spacing(UNIT / 2.0),
-            progress.map(|words| text(words).size(size::LABEL).font(SEMIBOLD)),
-            pressable(Kind::Main, text(word).size(size::LABEL))
-                .on_press(Message::Lesson(lesson.id.clone())),
+            .spacing(UNIT)
+            .wrap()
+            .vertical_spacing(UNIT),
         ]
-        .spacing(UNIT),
-    )
-    .style(theme::block)
-    .padding(2.0 * UNIT)
-    .width(Fill)
-    .into()
-}
+        .spacing(3.0 * UNIT)
+        .max_width(MEASURE)
+        .width(Fill);
+        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
+            .id(super::reading::PAGE)
+            .direction(theme::bar())
+            .style(theme::scroll)
+            .height(Fill)
+            .into()
+    }
 
-/// How far the reader has come: a mark with its word, so that it does not hang on a shape alone.
-fn progress(record: &Record) -> Option<String> {
-    match (&record.finished, &record.opened) {
-        (Some(when), _) => Some(format!("✓ Finished {}", when.date())),
-        (None, Some(when)) => Some(format!("Opened {}", when.date())),
-        (None, None) => None,
+    fn lesson(self, id: &str) -> Option<&'a Lesson> {
+        self.lessons.iter().find(|lesson| lesson.id == id)
+    }
+
+    /// The lesson last read and the section the page stood at, unless it is finished.
+    fn go_on(self) -> Option<Element<'a, Message>> {
+        let lesson = self.lesson(self.settings.lesson.as_deref()?)?;
+        let record = self.notebook.lesson(&lesson.id);
+        if record.is_some_and(|record| record.finished.is_some()) {
+            return None;
+        }
+        let anchor = self.settings.section.as_deref();
+        let heading = anchor.and_then(|it| lesson.headings.iter().find(|h| h.anchor == it));
+        let place = match heading {
+            Some(heading) => format!("{}: {}", lesson.title, heading.title),
+            None => lesson.title.clone(),
+        };
+        let inside = column![
+            text("Go on where you stopped").size(size::LABEL).style(theme::soft),
+            text(place).size(size::MINOR).font(SEMIBOLD).width(Fill),
+            pressable(Kind::Main, text("Go on").size(size::LABEL)).on_press(Message::GoOn),
+        ]
+        .spacing(UNIT);
+        Some(container(inside).style(theme::note).padding(2.0 * UNIT).width(Fill).into())
+    }
+
+    /// Lessons of the reader's own that cannot be read.
+    fn own_lessons(self) -> Element<'a, Message> {
+        let words = self.own.words.iter().map(|words| text(words).size(size::LABEL).into());
+        let inside = column![
+            text("Your own lessons").size(size::LABEL).font(SEMIBOLD),
+            Column::with_children(words).spacing(UNIT / 2.0),
+            pressable(Kind::Word, text("To the settings").size(size::LABEL))
+                .on_press(Message::Settings),
+        ]
+        .spacing(UNIT);
+        container(inside).style(theme::caution).padding(1.5 * UNIT).width(Fill).into()
     }
 }

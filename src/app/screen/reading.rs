@@ -24,11 +24,14 @@ use crate::lesson::{BlockKind, Lesson, Library, Target};
 use crate::plot::save::Figure;
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
-pub use jump::to as jump_to;
+pub use jump::{section_at, to as jump_to};
 use meaning::Meaning;
 
 /// The scrolled page, to move it by key.
 pub const PAGE: &str = "page";
+
+/// So far the page moves until its heading is looked for again, in pixels.
+const LOOK_EVERY: f32 = 40.0;
 
 /// A lesson being read.
 pub struct Reading {
@@ -36,6 +39,10 @@ pub struct Reading {
     pub id: String,
     /// How far down, in pixels.
     pub offset: f32,
+    /// The heading the page stands under, by its anchor.
+    pub section: Option<String>,
+    /// How far down the page was when the heading was looked for.
+    looked: f32,
     marks: Marks,
     meaning: Option<Meaning>,
     /// The footnote shown in the margin.
@@ -50,6 +57,8 @@ pub enum Message {
     Page(page::Message),
     /// The page was scrolled to this many pixels.
     Scrolled(f32),
+    /// The page stands under this heading.
+    Stands(Option<String>),
     /// A heading was picked.
     Jump(String),
     /// The meaning in the margin is put away.
@@ -85,6 +94,8 @@ pub enum Message {
 pub enum Action {
     /// Nothing.
     None,
+    /// The page has moved on, perhaps under another heading.
+    Scrolled,
     /// A number is being changed.
     Field(field::Event),
     /// The build is changed; changes of one gesture count as one.
@@ -168,6 +179,8 @@ impl Reading {
         Self {
             id: lesson.id.clone(),
             offset: 0.0,
+            section: None,
+            looked: 0.0,
             marks,
             meaning: None,
             footnote: None,
@@ -216,6 +229,14 @@ impl Reading {
             Message::Page(message) => self.page(message, settings),
             Message::Scrolled(offset) => {
                 self.offset = offset;
+                let far = (offset - self.looked).abs() >= LOOK_EVERY;
+                if far {
+                    self.looked = offset;
+                }
+                if far { Action::Scrolled } else { Action::None }
+            }
+            Message::Stands(section) => {
+                self.section = section;
                 Action::None
             }
             Message::Jump(anchor) => Action::Run(jump::to(&anchor)),

@@ -5,18 +5,21 @@ use std::sync::Arc;
 use iced::advanced::widget::operate;
 use iced::advanced::widget::operation::scrollable;
 use iced::widget::operation;
-use iced::{Size, Task, keyboard, theme::Mode, widget::Id};
+use iced::{Point, Size, Task, keyboard, theme::Mode, widget::Id};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
+use crate::app::find::Index;
 use crate::app::printing::Print;
 use crate::app::question::{self, Question};
+use crate::app::screen::contents::Shelf;
+use crate::app::screen::preferences::Choices;
 use crate::app::screen::reading::{self, Reading};
-use crate::app::screen::{Place, build_sheet, contents, walk_round};
+use crate::app::screen::{Place, build_sheet, walk_round};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
 use crate::app::{focus, keys};
-use crate::lesson::Library;
+use crate::lesson::{Library, Source as _};
 use crate::quantity::UnitSet;
 use crate::sheet::Edit;
 
@@ -42,6 +45,7 @@ impl App {
         let Some(reading) = &mut self.reading else { return Task::none() };
         match reading.update(message, &self.settings) {
             reading::Action::None => Task::none(),
+            reading::Action::Scrolled => self.look_where(),
             reading::Action::Field(event) => self.field(&event),
             reading::Action::Edit(edit, gesture) => self.edit(&edit, gesture.as_deref()),
             reading::Action::NextUnit(id) => {
@@ -53,10 +57,7 @@ impl App {
                 Task::none()
             }
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
-            reading::Action::Part { lesson, anchor } => {
-                let there = self.go(Place::Lesson(lesson));
-                there.chain(reading::jump_to(&anchor).map(Message::Reading))
-            }
+            reading::Action::Part { lesson, anchor } => self.go_to_part(lesson, &anchor),
             reading::Action::Show => self.show(),
             reading::Action::Print => self.print_lesson(),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
@@ -64,6 +65,13 @@ impl App {
             reading::Action::Figure(unsaved) => self.choose_figure(unsaved),
             reading::Action::Run(task) => task.map(Message::Reading),
         }
+    }
+
+    /// Looks under which heading the page stands now.
+    fn look_where(&mut self) -> Task<Message> {
+        let Some(reading) = &self.reading else { return Task::none() };
+        let Some(lesson) = self.lesson(&reading.id) else { return Task::none() };
+        reading::section_at(&lesson.headings, reading.offset).map(Message::Reading)
     }
 
     pub(super) fn enter(&mut self, message: build_sheet::Message) -> Task<Message> {
@@ -90,24 +98,16 @@ impl App {
         }
     }
 
-    fn edit(&mut self, edit: &Edit, gesture: Option<&str>) -> Task<Message> {
+    pub(super) fn edit(&mut self, edit: &Edit, gesture: Option<&str>) -> Task<Message> {
         match self.desk.apply(edit, gesture) {
             Ok(()) => Task::none(),
             Err(words) => self.ask(Question::Told(words)),
         }
     }
 
-    fn field(&mut self, event: &field::Event) -> Task<Message> {
+    pub(super) fn field(&mut self, event: &field::Event) -> Task<Message> {
         field::perform(event, &mut self.desk, &self.settings);
         Task::none()
-    }
-
-    pub(super) fn pick(&mut self, message: contents::Message) -> Task<Message> {
-        self.go(match message {
-            contents::Message::Lesson(id) => Place::Lesson(id),
-            contents::Message::BuildSheet => Place::BuildSheet,
-            contents::Message::WalkRound => Place::WalkRound,
-        })
     }
 
     pub(super) fn go(&mut self, place: Place) -> Task<Message> {
@@ -115,7 +115,7 @@ impl App {
             let known = self.reading.as_ref().is_some_and(|reading| reading.id == *id);
             if !known {
                 let Some(lesson) = self.lesson(id) else { return Task::none() };
-                let source = &self.source;
+                let source = self.lessons();
                 let mut reading = Reading::new(lesson, |file| source.picture(id, file));
                 if let Some(record) = self.book.notebook().lesson(id) {
                     reading.recall(lesson, record);
@@ -130,14 +130,24 @@ impl App {
             _ => 0.0,
         };
         self.menu = false;
-        if place == Place::BuildSheet {
-            self.build_sheet.open();
+        if let Some(reading) = &self.reading {
+            self.settings.section.clone_from(&reading.section);
         }
-        if place == Place::Notebook {
-            self.notes.open(self.book.notebook());
+        match place {
+            Place::BuildSheet => self.build_sheet.open(),
+            Place::Notebook => self.notes.open(self.book.notebook()),
+            Place::Bench => self.bench.look(&self.settings.recent),
+            Place::Settings => self.choices = Choices::new(&self.settings),
+            _ => {}
         }
         self.place = place;
         operation::scroll_to(reading::PAGE, operation::AbsoluteOffset { x: 0.0, y: offset })
+    }
+
+    /// Opens a lesson at a heading.
+    pub(super) fn go_to_part(&mut self, lesson: String, anchor: &str) -> Task<Message> {
+        let there = self.go(Place::Lesson(lesson));
+        there.chain(reading::jump_to(anchor).map(Message::Reading))
     }
 
     pub(super) fn turn(&mut self, back: bool) -> Task<Message> {
@@ -202,6 +212,7 @@ impl App {
     pub(super) fn save_settings(&mut self) {
         if let Some(reading) = &self.reading {
             self.settings.place = reading.offset;
+            self.settings.section.clone_from(&reading.section);
         }
         let _ = self.settings.save(&self.folders.settings);
     }
@@ -236,17 +247,26 @@ impl App {
         Task::none()
     }
 
+    pub(super) fn moved(&mut self, to: Point) -> Task<Message> {
+        let scale = self.scale();
+        self.settings.at = Some((to.x * scale, to.y * scale));
+        Task::none()
+    }
+
     pub(super) fn system(&mut self, mode: Mode) -> Task<Message> {
         self.system_dark = mode == Mode::Dark;
         Task::none()
     }
 
     pub(super) fn reload_lessons(&mut self) -> Task<Message> {
-        self.library = Arc::new(Library::load(self.source.as_ref()));
+        self.library = Arc::new(Library::load(&self.lessons()));
+        self.index = Index::of(&self.library);
+        self.shelf = Shelf::of(&self.library.lessons);
+        self.own_lessons = super::preferences::stand(self.own.as_ref(), &self.library);
         let Some(reading) = self.reading.take() else { return Task::none() };
         let id = reading.id.clone();
         self.reading = self.lesson(&id).map(|lesson| {
-            let source = &self.source;
+            let source = self.lessons();
             let mut reading = reading.reloaded(lesson, |file| source.picture(&id, file));
             if let Some(record) = self.book.notebook().lesson(&id) {
                 reading.recall(lesson, record);

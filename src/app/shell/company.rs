@@ -11,7 +11,7 @@ use crate::app::question::Question;
 impl App {
     /// Sets a build beside the reader's own and remembers it.
     pub(super) fn accompany(&mut self, companion: Companion) -> Task<Message> {
-        self.choosing = false;
+        self.bench.chosen();
         self.desk.company.add(companion);
         self.remember_company()
     }
@@ -37,10 +37,5 @@ impl App {
     fn remember_company(&mut self) -> Task<Message> {
         let kept = self.desk.company.kept();
         self.with_settings(|settings| settings.companions = kept)
-    }
-
-    pub(super) fn turn_choosing(&mut self) -> Task<Message> {
-        self.choosing = !self.choosing;
-        Task::none()
     }
 }

@@ -60,13 +60,16 @@ impl App {
         self.question = None;
         match next {
             Next::Close => self.close(),
-            Next::Open => files::choose(Purpose::Open),
+            Next::Open => files::choose(Purpose::Open, self.settings.builds.as_deref()),
             Next::OpenPath(path) => self.open(&path),
             Next::Demo(id) => files::open_demo(id).map_or_else(Task::none, |desk| self.put(desk)),
             Next::Blank => {
+                self.bench.begun();
                 let task = self.put(blank());
                 Task::batch([task, self.go(Place::BuildSheet)])
             }
+            Next::Begin(edits) => self.begin(&edits),
+            Next::WhatIf => self.what_if(),
         }
     }
 
@@ -80,7 +83,7 @@ impl App {
         iced::exit()
     }
 
-    fn put(&mut self, desk: Desk) -> Task<Message> {
+    pub(super) fn put(&mut self, desk: Desk) -> Task<Message> {
         self.forget_recovery();
         self.slot = Slot::new();
         let company = std::mem::take(&mut self.desk.company);
@@ -92,6 +95,8 @@ impl App {
         }
         self.build_sheet.forget_drawn();
         self.walk_round.forget();
+        self.bench.forget_drawn();
+        self.bench.look(&self.settings.recent);
         self.offer_recovery();
         Task::none()
     }
@@ -163,13 +168,13 @@ impl App {
     pub(super) fn save(&mut self) -> Task<Message> {
         match self.desk.path.clone() {
             Some(path) => self.write(&path, self.desk.stamp),
-            None => files::choose_new(&self.desk),
+            None => files::choose_new(&self.desk, self.settings.builds.as_deref()),
         }
     }
 
     pub(super) fn save_as(&mut self) -> Task<Message> {
         self.question = None;
-        files::choose_new(&self.desk)
+        files::choose_new(&self.desk, self.settings.builds.as_deref())
     }
 
     /// The dialog has asked already before an existing file is written over.
@@ -182,7 +187,7 @@ impl App {
         self.question = None;
         match self.desk.path.clone() {
             Some(path) => self.save_at(&path),
-            None => files::choose_new(&self.desk),
+            None => files::choose_new(&self.desk, self.settings.builds.as_deref()),
         }
     }
 
@@ -195,6 +200,7 @@ impl App {
                 self.desk.history.mark_saved(self.desk.sheet().clone());
                 self.kept = self.desk.revision();
                 self.settings.remember(path);
+                self.bench.look(&self.settings.recent);
                 self.save_settings();
                 self.after_save.take().map_or_else(Task::none, |next| self.proceed(next))
             }
@@ -213,8 +219,14 @@ impl App {
         }
     }
 
-    /// Back at the window: has another program changed the file meanwhile? Asked once a change.
-    pub(super) fn look_at_file(&mut self) -> Task<Message> {
+    /// Back at the window: files may have come, gone or changed meanwhile.
+    pub(super) fn returned(&mut self) -> Task<Message> {
+        self.bench.look(&self.settings.recent);
+        self.look_at_file()
+    }
+
+    /// Has another program changed the file? Asked once a change.
+    fn look_at_file(&mut self) -> Task<Message> {
         let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp) else {
             return Task::none();
         };

@@ -5,8 +5,8 @@ use iced::{Element, Fill};
 
 use super::{App, Message};
 use crate::app::rail::{self, Rail};
+use crate::app::screen::Place;
 use crate::app::screen::reading::{self, Around, MARGIN};
-use crate::app::screen::{Place, contents};
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::inert::inert;
 use crate::app::{question, strip};
@@ -15,6 +15,11 @@ use crate::app::{question, strip};
 const RAIL_FROM: f32 = 860.0;
 /// From this width on there is room for the margin as well.
 const MARGIN_FROM: f32 = rail::WIDTH + MARGIN + 520.0;
+
+/// The width that the rail takes beside the page.
+fn beside(width: f32) -> f32 {
+    if width >= RAIL_FROM { rail::WIDTH } else { 0.0 }
+}
 
 impl App {
     /// What the window shows.
@@ -25,13 +30,7 @@ impl App {
         if let Place::Workshop(_) = self.place {
             return self.under_question(page);
         }
-        let rail = Rail {
-            place: &self.place,
-            lessons,
-            desk: &self.desk,
-            settings: &self.settings,
-            choosing: self.choosing,
-        };
+        let rail = Rail { place: &self.place, lessons, desk: &self.desk, settings: &self.settings };
         let body: Element<'_, Message> = if width >= RAIL_FROM {
             row![rail.beside(), page].height(Fill).into()
         } else {
@@ -56,11 +55,7 @@ impl App {
     fn page(&self, width: f32) -> Element<'_, Message> {
         let lessons = &self.library.lessons;
         match &self.place {
-            Place::Contents => {
-                let last = self.settings.lesson.as_deref();
-                contents::view(lessons, last, &self.desk, self.book.notebook())
-                    .map(Message::Contents)
-            }
+            Place::Contents => self.contents(),
             Place::Lesson(id) => self.reading(id, width),
             Place::Workshop(id) => self.class(id),
             Place::BuildSheet => {
@@ -73,6 +68,8 @@ impl App {
                 .notes
                 .view(lessons, self.book.notebook(), &self.settings.units)
                 .map(Message::Notebook),
+            Place::Bench => self.bench.view(&self.desk, &self.settings, width - beside(width)),
+            Place::Settings => self.preferences(),
         }
     }
 
@@ -81,7 +78,6 @@ impl App {
             return iced::widget::text("This lesson is not there any more. Pick another.").into();
         };
         let margin_under = width < MARGIN_FROM;
-        let beside = if width >= RAIL_FROM { rail::WIDTH } else { 0.0 };
         let margin = if margin_under { 0.0 } else { MARGIN };
         let (before, after) = self.neighbours(id);
         let around = Around {
@@ -90,7 +86,7 @@ impl App {
             after,
             finished: self.book.notebook().lesson(id).is_some_and(|it| it.finished.is_some()),
             margin_under,
-            column: (width - beside - margin - 4.0 * UNIT).clamp(200.0, MEASURE),
+            column: (width - beside(width) - margin - 4.0 * UNIT).clamp(200.0, MEASURE),
             dark: self.is_dark(),
         };
         reading::Reading::view(reading, lesson, around, &self.desk, &self.settings)

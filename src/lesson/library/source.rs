@@ -92,6 +92,11 @@ impl Source for Folder {
 }
 
 impl Folder {
+    /// Whether it has a lesson of that id.
+    fn holds(&self, id: &str) -> bool {
+        is_one_step(id) && self.0.join(id).join(TEXT).is_file()
+    }
+
     /// Reads a file of a lesson's folder, never one that a link leads to outside it.
     fn read(&self, id: &str, file: &str, largest: u64) -> io::Result<Vec<u8>> {
         if !is_one_step(id) {
@@ -128,6 +133,52 @@ fn is_one_step(name: &str) -> bool {
 
 fn outside() -> io::Error {
     io::Error::new(io::ErrorKind::PermissionDenied, "the file is not in the lesson's folder")
+}
+
+/// The lessons of one source and, if the reader has any, those of a folder of their own. An own
+/// lesson takes the place of one of the same id.
+pub struct Joined<'a> {
+    /// The lessons everybody has.
+    pub first: &'a dyn Source,
+    /// The reader's own.
+    pub own: Option<&'a Folder>,
+}
+
+impl Joined<'_> {
+    /// Where a lesson is read from.
+    fn of(&self, id: &str) -> &dyn Source {
+        match self.own {
+            Some(own) if own.holds(id) => own,
+            _ => self.first,
+        }
+    }
+}
+
+impl Source for Joined<'_> {
+    /// A folder that cannot be listed leaves the others readable; [`Folder::lessons`] says why.
+    fn lessons(&self) -> io::Result<Vec<String>> {
+        let mut ids = self.first.lessons()?;
+        let own = self.own.and_then(|own| own.lessons().ok()).unwrap_or_default();
+        ids.retain(|id| !own.contains(id));
+        ids.extend(own);
+        Ok(ids)
+    }
+
+    fn text(&self, id: &str) -> io::Result<String> {
+        self.of(id).text(id)
+    }
+
+    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
+        self.of(id).teacher(id)
+    }
+
+    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+        self.of(id).picture(id, file)
+    }
+
+    fn name(&self, id: &str) -> String {
+        self.of(id).name(id)
+    }
 }
 
 /// Lessons held in memory.

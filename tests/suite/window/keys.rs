@@ -1,5 +1,6 @@
 //! Reading by key: what a key asks for when no control wants it.
 
+use heftwise::app::find::view::Act;
 use heftwise::app::keys::{Scroll, message};
 use heftwise::app::question::{Next, Question};
 use heftwise::app::screen::Place;
@@ -59,6 +60,11 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
         ("1", Modifiers::COMMAND, Message::Go(Place::Contents)),
         ("2", Modifiers::COMMAND, Message::Go(Place::BuildSheet)),
         ("3", Modifiers::COMMAND, Message::Go(Place::WalkRound)),
+        ("4", Modifiers::COMMAND, Message::Go(Place::Notebook)),
+        ("5", Modifiers::COMMAND, Message::Go(Place::Bench)),
+        ("6", Modifiers::COMMAND, Message::Go(Place::Settings)),
+        (",", Modifiers::COMMAND, Message::Go(Place::Settings)),
+        ("f", Modifiers::COMMAND, Message::Find(Act::Begin)),
         ("+", Modifiers::COMMAND, Message::Text(true)),
         ("=", Modifiers::COMMAND, Message::Text(true)),
         ("-", Modifiers::COMMAND, Message::Text(false)),

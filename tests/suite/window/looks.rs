@@ -69,6 +69,8 @@ fn every_screen_is_drawn_in_both_lights() {
             Place::Lesson("impact".to_owned()),
             Place::BuildSheet,
             Place::WalkRound,
+            Place::Bench,
+            Place::Settings,
         ] {
             rig.send(Message::Go(place.clone()));
             let (pixels, _) = rig.picture();

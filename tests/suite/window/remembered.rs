@@ -35,6 +35,7 @@ fn units_light_text_builds_and_the_place_in_the_lesson_are_there_the_next_time()
     assert_eq!(rig.app.settings.recent, [build]);
     assert_eq!(rig.app.place, Place::Lesson("impact".to_owned()));
     assert!((rig.scrolled() - place).abs() < 2.0, "{} is not {place}", rig.scrolled());
+    rig.command("6");
     assert!(rig.says("Text 115 %"));
 }
 

@@ -21,7 +21,8 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
     let table = column![
         head(),
         rule::horizontal(1).style(theme::hairline),
-        Column::with_children(rows).spacing(UNIT / 2.0),
+        // One place for both, so that a field of the trial mass keeps its own.
+        column![parts.is_empty().then(none), Column::with_children(rows).spacing(UNIT / 2.0)],
         rule::horizontal(1).style(theme::hairline),
         text(total(desk, settings)).size(size::LABEL).font(SEMIBOLD),
         trial(desk.sheet().trial()),
@@ -71,6 +72,16 @@ pub fn focus_after(edit: &Edit, count: usize) -> Option<String> {
         Edit::RemovePart { index } => control((*index).min(count.checked_sub(1)?), "remove"),
         _ => None,
     }
+}
+
+/// What to do while there are no parts.
+fn none<'a>() -> Element<'a, Message> {
+    text(
+        "No parts yet. Give the mass above as one number, or add what the scales say of each part.",
+    )
+    .size(size::LABEL)
+    .style(theme::soft)
+    .into()
 }
 
 fn head<'a>() -> Element<'a, Message> {

@@ -5,6 +5,7 @@ use iced::{Rectangle, Task, Vector};
 
 use super::{Message, PAGE};
 use crate::app::{document, focus};
+use crate::lesson::Heading;
 
 /// Gives the focus to the mark of a footnote and brings it into view.
 pub(super) fn back_to(name: &str) -> Task<Message> {
@@ -18,6 +19,58 @@ pub fn to(anchor: &str) -> Task<Message> {
             let offset = operation::scrollable::AbsoluteOffset { x: None, y: Some(y) };
             operate(operation::scrollable::scroll_to(Id::new(PAGE), offset))
         })
+}
+
+/// Finds the heading that a page scrolled by `offset` stands under.
+pub fn section_at(headings: &[Heading], offset: f32) -> Task<Message> {
+    let headings = headings
+        .iter()
+        .map(|heading| (Id::from(document::heading_id(&heading.anchor)), heading.anchor.clone()));
+    operate(FindSection { headings: headings.collect(), offset, page: None, last: None })
+        .map(Message::Stands)
+}
+
+/// A heading this near under the upper edge of the page counts as reached, in pixels.
+const REACHED: f32 = 120.0;
+
+struct FindSection {
+    headings: Vec<(Id, String)>,
+    offset: f32,
+    page: Option<Rectangle>,
+    last: Option<String>,
+}
+
+impl Operation<Option<String>> for FindSection {
+    fn traverse(&mut self, operate: &mut dyn FnMut(&mut dyn Operation<Option<String>>)) {
+        operate(self);
+    }
+
+    fn scrollable(
+        &mut self,
+        id: Option<&Id>,
+        bounds: Rectangle,
+        _content: Rectangle,
+        _translation: Vector,
+        _state: &mut dyn operation::Scrollable,
+    ) {
+        if id == Some(&Id::new(PAGE)) {
+            self.page = Some(bounds);
+        }
+    }
+
+    fn container(&mut self, id: Option<&Id>, bounds: Rectangle) {
+        let Some(page) = self.page else { return };
+        let known = self.headings.iter().find(|(heading, _)| id == Some(heading));
+        if let Some((_, anchor)) = known
+            && bounds.y - page.y <= self.offset + REACHED
+        {
+            self.last = Some(anchor.clone());
+        }
+    }
+
+    fn finish(&self) -> operation::Outcome<Option<String>> {
+        operation::Outcome::Some(self.last.clone())
+    }
 }
 
 struct FindHeading {

@@ -1,0 +1,84 @@
+//! The card of one lesson.
+
+use iced::widget::{Column, Row, column, container, row, text};
+use iced::{Element, Fill};
+
+use super::{Contents, Message};
+use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::pressable::{Kind, pressable};
+use crate::lesson::Lesson;
+use crate::notebook::Record;
+
+impl<'a> Contents<'a> {
+    /// A lesson: how long it takes, what it is for, what to read first, how far the reader has come.
+    pub(super) fn card(self, lesson: &'a Lesson) -> Element<'a, Message> {
+        let record = self.notebook.lesson(&lesson.id);
+        let said = self.shelf.0.get(&lesson.id);
+        let minutes = said.map_or("", |said| said.minutes.as_str());
+        let goals = lesson
+            .goals
+            .iter()
+            .map(|goal| text(goal).size(size::LABEL).style(theme::soft).width(Fill).into());
+        let guesses = said.map_or(&[][..], |said| said.guesses.as_slice());
+        let word = match record {
+            Some(record) if record.finished.is_some() => "Read again",
+            Some(record) if record.opened.is_some() => "Read on",
+            _ => "Read",
+        };
+        let progress = [Some(progress(record)), answered(record, guesses)];
+        let progress = progress.into_iter().flatten().collect::<Vec<_>>().join(" · ");
+        let inside = column![
+            row![
+                text(&lesson.title).size(size::HEADING).font(SEMIBOLD).width(Fill),
+                text(minutes).size(size::LABEL).style(theme::soft),
+            ]
+            .spacing(UNIT),
+            Column::with_children(goals).spacing(UNIT / 2.0),
+            self.needs(lesson),
+            text(progress).size(size::LABEL).font(SEMIBOLD).width(Fill),
+            pressable(Kind::Main, text(word).size(size::LABEL))
+                .on_press(Message::Lesson(lesson.id.clone())),
+        ]
+        .spacing(UNIT);
+        container(inside).style(theme::block).padding(2.0 * UNIT).width(Fill).into()
+    }
+
+    /// The lessons to read first, each a way there.
+    fn needs(self, lesson: &'a Lesson) -> Option<Element<'a, Message>> {
+        let finished =
+            |id: &str| self.notebook.lesson(id).is_some_and(|record| record.finished.is_some());
+        let needs: Vec<Element<'a, Message>> = lesson
+            .needs
+            .iter()
+            .filter_map(|id| self.lesson(id))
+            .map(|need| {
+                let mark = if finished(&need.id) { "✓ " } else { "" };
+                pressable(Kind::Word, text(format!("{mark}{}", need.title)).size(size::LABEL))
+                    .on_press(Message::Lesson(need.id.clone()))
+                    .into()
+            })
+            .collect();
+        (!needs.is_empty()).then(|| {
+            let first = text("Read first:").size(size::LABEL).style(theme::soft).into();
+            Row::with_children(std::iter::once(first).chain(needs)).spacing(UNIT).wrap().into()
+        })
+    }
+}
+
+/// How far the reader has come: a mark with its word, so that it does not hang on a shape alone.
+fn progress(record: Option<&Record>) -> String {
+    match record.map(|record| (&record.finished, &record.opened)) {
+        Some((Some(when), _)) => format!("✓ Finished {}", when.date()),
+        Some((None, Some(when))) => format!("Opened {}", when.date()),
+        _ => "Not begun".to_owned(),
+    }
+}
+
+/// How many of the lesson's guesses were answered, right or wrong.
+fn answered(record: Option<&Record>, guesses: &[String]) -> Option<String> {
+    let given = |key: &&String| {
+        record.is_some_and(|record| record.answers.iter().any(|answer| answer.guess == **key))
+    };
+    let count = guesses.iter().filter(given).count();
+    (!guesses.is_empty()).then(|| format!("guesses answered {count} of {}", guesses.len()))
+}
