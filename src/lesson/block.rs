@@ -125,7 +125,7 @@ pub(super) const GRAMMARS: &[Grammar] = &[
 /// Whether a fence names a live block, be it with a slip of the pen; anything else is plain code.
 pub(super) fn is_meant(info: &str) -> bool {
     let name = info.split_whitespace().next().unwrap_or_default().to_lowercase();
-    names().any(|known| is_near(&name, known))
+    names().any(|known| known == name) || names().any(|known| is_near(&name, known))
 }
 
 /// The name of every live block, those of TOML and those of Markdown.

@@ -3,6 +3,7 @@
     clippy::unwrap_used,
     clippy::expect_used,
     clippy::panic,
+    clippy::print_stderr,
     reason = "a test may be blunt: what it trips over is its own failure"
 )]
 

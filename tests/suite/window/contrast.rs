@@ -98,9 +98,12 @@ fn every_edge_and_mark_stands_out_from_its_ground() {
     assert!(faint.is_empty(), "\n{}", faint.join("\n"));
 }
 
+/// The name of a colour and where it stands.
+type Pick = (&'static str, fn(&Ink) -> Color);
+
 /// The rows that the page must have, one for each colour.
 fn colours() -> Vec<String> {
-    let pick: [(&str, fn(&Ink) -> Color); 16] = [
+    let pick: [Pick; 16] = [
         ("paper", |ink| ink.paper),
         ("panel", |ink| ink.panel),
         ("field", |ink| ink.field),
