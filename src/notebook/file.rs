@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 
 use directories::ProjectDirs;
 
-use super::Notebook;
+use super::{Notebook, ReadError};
 use crate::aside::put;
 
 /// The largest file taken for a notebook, in bytes.
@@ -56,12 +56,20 @@ pub fn load(path: &Path) -> Loaded {
             return fresh(None, Some(told));
         }
     };
-    let notebook = String::from_utf8(bytes.clone())
-        .map_err(|_| "it is not text in UTF-8".to_owned())
-        .and_then(|text| Notebook::read(&text).map_err(|error| error.to_string()));
-    match notebook {
-        Ok(notebook) => Loaded { notebook, store: store(Some(bytes)), told: None },
-        Err(why) => match keep_copy(path, &bytes) {
+    let why = match String::from_utf8(bytes.clone()).map(|text| Notebook::read(&text)) {
+        Ok(Ok(notebook)) => return Loaded { notebook, store: store(Some(bytes)), told: None },
+        Ok(Err(error @ ReadError::Newer(_))) => {
+            let told = format!(
+                "The notebook {} cannot be read: {error}. It is left as it is, and what you do \
+                 now is not written down.",
+                path.display()
+            );
+            return fresh(None, Some(told));
+        }
+        Ok(Err(error)) => error.to_string(),
+        Err(_) => "it is not text in UTF-8".to_owned(),
+    };
+    match keep_copy(path, &bytes) {
             Ok(copy) => fresh(
                 store(Some(bytes)),
                 Some(format!(
@@ -79,7 +87,6 @@ pub fn load(path: &Path) -> Loaded {
                     path.display()
                 )),
             ),
-        },
     }
 }
 

@@ -34,6 +34,7 @@ mod sheet_sums;
 mod sketch;
 mod stories;
 mod study;
+mod trust;
 mod units;
 mod window;
 mod working;

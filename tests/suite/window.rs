@@ -13,6 +13,6 @@ mod notebook;
 mod numbers;
 mod recovery;
 mod remembered;
-mod rig;
+pub mod rig;
 mod runs;
 mod workshop;

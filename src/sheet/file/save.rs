@@ -2,6 +2,8 @@
 
 use std::ffi::OsString;
 use std::fs::{self, File};
+#[cfg(unix)]
+use std::fs::TryLockError;
 use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
 
@@ -14,6 +16,11 @@ use crate::sheet::Sheet;
 
 /// How many links from one file to another are followed.
 const LINKS: usize = 40;
+/// How often, and with which pause between, a hold on a file is asked for: a save is done sooner.
+#[cfg(unix)]
+const HOLD_TRIES: usize = 500;
+#[cfg(unix)]
+const HOLD_PAUSE: std::time::Duration = std::time::Duration::from_millis(2);
 
 /// Why a build was not saved; the file is as it was.
 #[derive(Debug, Error)]
@@ -81,6 +88,7 @@ fn save_with(
     if fs::metadata(&target).is_ok_and(|metadata| !metadata.is_file()) {
         return Err(SaveError::NotAFile { path: path.to_owned() });
     }
+    let _held = hold(&target);
     let before = match fs::read(&target) {
         Ok(bytes) => Some(bytes),
         Err(error) if error.kind() == ErrorKind::NotFound => None,
@@ -100,6 +108,34 @@ fn save_with(
     }
     put(&target, &target, sheet.text().as_bytes(), write).map_err(unwritable)?;
     Ok(Stamp::of(sheet.text().as_bytes()))
+}
+
+/// Holds a file until it is dropped, so that no other window of this program saves it between the
+/// look at what it holds and the step that replaces it. Without a hold, where the disk knows none
+/// or another program has one for long, the look alone has to do.
+#[cfg(unix)]
+fn hold(path: &Path) -> Option<File> {
+    use std::os::unix::fs::MetadataExt;
+    let identity = |about: fs::Metadata| (about.dev(), about.ino());
+    for _ in 0..HOLD_TRIES {
+        let file = File::open(path).ok()?;
+        match file.try_lock() {
+            // It may have been replaced while it was opened.
+            Ok(()) if file.metadata().ok().map(identity) == fs::metadata(path).ok().map(identity) => {
+                return Some(file);
+            }
+            Ok(()) => {}
+            Err(TryLockError::WouldBlock) => std::thread::sleep(HOLD_PAUSE),
+            Err(TryLockError::Error(_)) => return None,
+        }
+    }
+    None
+}
+
+/// Other systems do not replace a file that is held.
+#[cfg(not(unix))]
+fn hold(_: &Path) -> Option<File> {
+    None
 }
 
 fn is_good(bytes: &[u8]) -> bool {
