@@ -12,6 +12,11 @@ const LARGEST: usize = 8 << 20;
 const LONGEST: u32 = 8192;
 /// How a packed file begins (RFC 1952).
 const GZIP: [u8; 2] = [0x1f, 0x8b];
+/// How deep the groups of a drawing may stand inside each other.
+const DEEPEST: usize = 32;
+/// The stack that reading a drawing is given, in bytes: it steps into groups up to a thousand deep,
+/// which an ordinary stack does not hold.
+const STACK: usize = 128 << 20;
 
 /// A picture ready to be shown by day and by night.
 #[derive(Debug, Clone)]
@@ -52,7 +57,18 @@ fn photo(bytes: &[u8]) -> Result<Picture, String> {
     Ok(Picture::Photo(image::Handle::from_bytes(bytes.to_vec())))
 }
 
+/// Reads a drawing beside the window's own stack, whose overflow would end the program.
 fn drawing(bytes: &[u8]) -> Result<Picture, String> {
+    std::thread::scope(|scope| {
+        let reading = std::thread::Builder::new()
+            .stack_size(STACK)
+            .spawn_scoped(scope, || drawn(bytes))
+            .map_err(|error| error.to_string())?;
+        reading.join().unwrap_or_else(|_| Err("it is broken".to_owned()))
+    })
+}
+
+fn drawn(bytes: &[u8]) -> Result<Picture, String> {
     if bytes.starts_with(&GZIP) {
         return Err("it is packed; save it as plain SVG".to_owned());
     }
@@ -66,6 +82,9 @@ fn drawing(bytes: &[u8]) -> Result<Picture, String> {
     if width.max(height) > LONGEST as f32 {
         return Err(format!("it is {width:.0} by {height:.0}, and {LONGEST} is the most either way"));
     }
+    if depth(tree.root()) > DEEPEST {
+        return Err(format!("its groups stand more than {DEEPEST} deep inside each other"));
+    }
     let day = tree.to_string(&usvg::WriteOptions::default());
     let night = day.replace("#111111", "#ede7da").replace("#0072b2", "#56b4e9");
     Ok(Picture::Drawing {
@@ -73,6 +92,15 @@ fn drawing(bytes: &[u8]) -> Result<Picture, String> {
         night: svg::Handle::from_memory(night.into_bytes()),
         width,
     })
+}
+
+/// How many groups stand inside each other.
+fn depth(group: &usvg::Group) -> usize {
+    let groups = group.children().iter().filter_map(|node| match node {
+        usvg::Node::Group(group) => Some(depth(group)),
+        _ => None,
+    });
+    1 + groups.max().unwrap_or(0)
 }
 
 /// Shows a picture as wide as its place, never wider than it is.

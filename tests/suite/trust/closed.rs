@@ -108,7 +108,7 @@ fn commands_open_no_socket() {
         &["reckon", "weight", "mass=6.4 kg", "--working"],
         &["walk-round", "sandpiper"],
         &["levers", "low-end-pressure", "--build", "sandpiper"],
-        &["hundred-grams", "--build", "sandpiper"],
+        &["hundred-grams", "sandpiper"],
         &["curve", "ground-pressure", "--against", "track-width", "--build", "sandpiper"],
         &["handout", "pressure", "-o", page.to_str().unwrap()],
         &["proof"],

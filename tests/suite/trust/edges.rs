@@ -63,8 +63,9 @@ fn a_build_of_edges_goes_through_the_walk_round() {
         for line in text.lines() {
             match line.split_once(" = \"") {
                 Some((name, rest)) if rest.starts_with(|c: char| c.is_ascii_digit()) => {
-                    let unit = rest.trim_start_matches(|c: char| !c.is_ascii_alphabetic());
-                    lines.push(format!("{name} = \"{edge} {unit}"));
+                    let value = rest.split('"').next().unwrap_or("");
+                    let unit = value.trim_start_matches(|c: char| !c.is_alphabetic() && c != '°');
+                    lines.push(format!("{name} = \"{edge} {unit}\""));
                 }
                 _ => lines.push(line.to_owned()),
             }
