@@ -1,7 +1,7 @@
 //! The doors through which bytes from outside come in, each as a function of bytes that must end
 //! without a panic and keep what it promises.
 //!
-//! `cargo fuzz run build` (with nightly Rust, in this folder's parent) knocks at one of them for as
+//! `cargo fuzz run build_file` (with nightly Rust, in this folder's parent) knocks at one of them for as
 //! long as it is let. `tests/suite/trust/seeds.rs` replays the seeds in `corpus/`, and some
 //! thousand changes to them, with the other tests.
 
@@ -9,12 +9,12 @@ use heftwise::app::settings::Settings;
 use heftwise::cli::{self, Next};
 use heftwise::lesson::{parse, plain_text};
 use heftwise::notebook::Notebook;
-use heftwise::quantity::{catalogue, field_text, parse as parse_number, show_plain, Units};
+use heftwise::quantity::{Units, catalogue, field_text, parse as parse_number, show_plain};
 use heftwise::rules::evaluate;
 use heftwise::sheet::{Edit, Sheet};
 
 /// A build file: what is read is the text itself, and an edit keeps it readable.
-pub fn build(bytes: &[u8]) {
+pub fn build_file(bytes: &[u8]) {
     let Ok(text) = std::str::from_utf8(bytes) else { return };
     match Sheet::read(text) {
         Err(error) => assert!(!error.mend.is_empty(), "no way to mend it is told: {error}"),
@@ -90,7 +90,8 @@ pub fn settings(bytes: &[u8]) {
 /// are left out.
 pub fn command(bytes: &[u8]) {
     let text = String::from_utf8_lossy(bytes);
-    let writes = |word: &str| word.starts_with("-o") || word.starts_with("--o") || word == "handout";
+    let writes =
+        |word: &str| word.starts_with("-o") || word.starts_with("--o") || word == "handout";
     if text.lines().any(writes) {
         return;
     }

@@ -70,23 +70,23 @@ pub fn load(path: &Path) -> Loaded {
         Err(_) => "it is not text in UTF-8".to_owned(),
     };
     match keep_copy(path, &bytes) {
-            Ok(copy) => fresh(
-                store(Some(bytes)),
-                Some(format!(
-                    "The notebook {} cannot be read: {why}. It is kept as {}, and a new notebook \
+        Ok(copy) => fresh(
+            store(Some(bytes)),
+            Some(format!(
+                "The notebook {} cannot be read: {why}. It is kept as {}, and a new notebook \
                      is begun.",
-                    path.display(),
-                    copy.display()
-                )),
-            ),
-            Err(error) => fresh(
-                None,
-                Some(format!(
-                    "The notebook {} cannot be read: {why}. It cannot be copied either: {error}. \
+                path.display(),
+                copy.display()
+            )),
+        ),
+        Err(error) => fresh(
+            None,
+            Some(format!(
+                "The notebook {} cannot be read: {why}. It cannot be copied either: {error}. \
                      It is left as it is, and what you do now is not written down.",
-                    path.display()
-                )),
-            ),
+                path.display()
+            )),
+        ),
     }
 }
 

@@ -80,7 +80,9 @@ fn drawn(bytes: &[u8]) -> Result<Picture, String> {
     }
     let (width, height) = (tree.size().width(), tree.size().height());
     if width.max(height) > LONGEST as f32 {
-        return Err(format!("it is {width:.0} by {height:.0}, and {LONGEST} is the most either way"));
+        return Err(format!(
+            "it is {width:.0} by {height:.0}, and {LONGEST} is the most either way"
+        ));
     }
     if depth(tree.root()) > DEEPEST {
         return Err(format!("its groups stand more than {DEEPEST} deep inside each other"));

@@ -1,9 +1,9 @@
 //! Saving a build file so that a crash, a full disk or another program can lose nothing.
 
 use std::ffi::OsString;
-use std::fs::{self, File};
 #[cfg(unix)]
 use std::fs::TryLockError;
+use std::fs::{self, File};
 use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
 
@@ -121,7 +121,9 @@ fn hold(path: &Path) -> Option<File> {
         let file = File::open(path).ok()?;
         match file.try_lock() {
             // It may have been replaced while it was opened.
-            Ok(()) if file.metadata().ok().map(identity) == fs::metadata(path).ok().map(identity) => {
+            Ok(())
+                if file.metadata().ok().map(identity) == fs::metadata(path).ok().map(identity) =>
+            {
                 return Some(file);
             }
             Ok(()) => {}

@@ -155,7 +155,9 @@ fn a_picture_of_50_000_pixels_is_refused_in_words() {
 }
 
 fn svg(size: &str, inside: &str) -> String {
-    format!("<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' {size}>{inside}</svg>")
+    format!(
+        "<svg xmlns='http://www.w3.org/2000/svg' xmlns:xlink='http://www.w3.org/1999/xlink' {size}>{inside}</svg>"
+    )
 }
 
 #[test]
@@ -173,9 +175,13 @@ fn hostile_drawings_are_refused_or_drawn_without_their_sting() {
         + &svg("width='9' height='9'", "<text>&a;</text>");
     why("a.svg", round.as_bytes());
     let uses: String = (1..30)
-        .map(|n| format!("<g id='g{n}'>{}</g>", format!("<use xlink:href='#g{}'/>", n - 1).repeat(4)))
+        .map(|n| {
+            format!("<g id='g{n}'>{}</g>", format!("<use xlink:href='#g{}'/>", n - 1).repeat(4))
+        })
         .collect();
-    let grown = format!("<defs><g id='g0'><rect width='1' height='1'/></g>{uses}</defs><use xlink:href='#g29'/>");
+    let grown = format!(
+        "<defs><g id='g0'><rect width='1' height='1'/></g>{uses}</defs><use xlink:href='#g29'/>"
+    );
     why("a.svg", svg("width='9' height='9'", &grown).as_bytes());
     let deep = format!("{}{}", "<g>".repeat(100_000), "</g>".repeat(100_000));
     let _ = read("a.svg", svg("width='9' height='9'", &deep).as_bytes());
@@ -245,7 +251,10 @@ mod unix {
         assert!(Command::new("mkfifo").arg(lesson.join("a.svg")).status().unwrap().success());
         let library = Library::load(&Folder(folder.path().join("lessons")));
         let problems = &library.lessons[0].problems;
-        assert!(problems.iter().any(|problem| problem.message.contains("not a file")), "{problems:?}");
+        assert!(
+            problems.iter().any(|problem| problem.message.contains("not a file")),
+            "{problems:?}"
+        );
     }
 
     #[test]

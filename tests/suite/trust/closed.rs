@@ -10,24 +10,62 @@ use super::ours;
 /// `std::net` (`tests/suite/imports.rs`).
 const SPEAK: &[&str] = &[
     // HTTP and the like.
-    "attohttpc", "awc", "actix-web", "axum", "curl", "curl-sys", "h2", "hyper", "hyper-util", "isahc", "minreq",
-    "reqwest", "rouille", "surf", "tiny_http", "tonic", "ureq", "warp", "websocket", "tungstenite",
-    "tokio-tungstenite", "lettre", "ssh2", "russh", "suppaftp", "git2", "libgit2-sys",
+    "attohttpc",
+    "awc",
+    "actix-web",
+    "axum",
+    "curl",
+    "curl-sys",
+    "h2",
+    "hyper",
+    "hyper-util",
+    "isahc",
+    "minreq",
+    "reqwest",
+    "rouille",
+    "surf",
+    "tiny_http",
+    "tonic",
+    "ureq",
+    "warp",
+    "websocket",
+    "tungstenite",
+    "tokio-tungstenite",
+    "lettre",
+    "ssh2",
+    "russh",
+    "suppaftp",
+    "git2",
+    "libgit2-sys",
     // Encryption on the way, name look-up, other transports.
-    "native-tls", "openssl", "openssl-sys", "rustls", "schannel", "security-framework", "quinn", "s2n-quic",
-    "hickory-resolver", "trust-dns-resolver", "dns-lookup", "libp2p", "zmq", "tokio-rustls", "socket2", "smoltcp",
+    "native-tls",
+    "openssl",
+    "openssl-sys",
+    "rustls",
+    "schannel",
+    "security-framework",
+    "quinn",
+    "s2n-quic",
+    "hickory-resolver",
+    "trust-dns-resolver",
+    "dns-lookup",
+    "libp2p",
+    "zmq",
+    "tokio-rustls",
+    "socket2",
+    "smoltcp",
     // Telling tales.
-    "sentry", "opentelemetry", "posthog-rs", "self_update",
+    "sentry",
+    "opentelemetry",
+    "posthog-rs",
+    "self_update",
 ];
 
 /// Libraries that could open a network socket and are here for sockets of this machine alone: the
 /// system's dialogs and its light or dark theme are asked for over D-Bus, a Unix socket, and the
 /// window talks to the display over another.
-const LOCAL: &[(&str, &[&str])] = &[
-    ("async-net", &["ashpd"]),
-    ("ashpd", &["rfd"]),
-    ("zbus", &["ashpd", "mundy"]),
-];
+const LOCAL: &[(&str, &[&str])] =
+    &[("async-net", &["ashpd"]), ("ashpd", &["rfd"]), ("zbus", &["ashpd", "mundy"])];
 
 fn packages() -> Vec<(String, Vec<String>)> {
     #[derive(serde::Deserialize)]
@@ -66,7 +104,16 @@ fn no_library_speaks_over_a_network() {
 #[test]
 fn the_runtime_has_no_network() {
     let tree = Command::new(env!("CARGO"))
-        .args(["tree", "--offline", "--edges", "features,no-dev", "--invert", "tokio", "--depth", "1"])
+        .args([
+            "tree",
+            "--offline",
+            "--edges",
+            "features,no-dev",
+            "--invert",
+            "tokio",
+            "--depth",
+            "1",
+        ])
         .current_dir(env!("CARGO_MANIFEST_DIR"))
         .output()
         .unwrap();
@@ -116,7 +163,10 @@ fn commands_open_no_socket() {
     for arguments in session {
         let calls = traced(&program, arguments).unwrap_or_default();
         assert!(calls.contains("execve"), "{arguments:?} was not run: {calls}");
-        assert!(!calls.contains("socket(") && !calls.contains("connect("), "{arguments:?}: {calls}");
+        assert!(
+            !calls.contains("socket(") && !calls.contains("connect("),
+            "{arguments:?}: {calls}"
+        );
     }
     assert!(page.exists(), "the handout was not written");
 }

@@ -34,7 +34,12 @@ fn the_time_of_a_file_is_not_relied_on() {
     }
     // And a time alone is no change.
     fs::write(&path, SAMPLE).unwrap();
-    fs::File::options().write(true).open(&path).unwrap().set_modified(std::time::UNIX_EPOCH).unwrap();
+    fs::File::options()
+        .write(true)
+        .open(&path)
+        .unwrap()
+        .set_modified(std::time::UNIX_EPOCH)
+        .unwrap();
     save(&path, &heavier(&loaded.sheet), Some(loaded.stamp)).unwrap();
 }
 
@@ -166,9 +171,9 @@ mod unix {
         let error = save(&path, &large, Some(stamp)).unwrap_err();
         assert!(error.to_string().contains("The disk is full."), "{error}");
         assert_eq!(fs::read_to_string(&path).unwrap(), SAMPLE);
-        let litter = fs::read_dir(folder)
-            .unwrap()
-            .filter(|entry| entry.as_ref().unwrap().path().extension().is_some_and(|e| e == "part"));
+        let litter = fs::read_dir(folder).unwrap().filter(|entry| {
+            entry.as_ref().unwrap().path().extension().is_some_and(|e| e == "part")
+        });
         assert_eq!(litter.count(), 0);
         fs::remove_file(folder.join("filler")).unwrap();
         let stamp = save(&path, &heavier(&old), Stamp::on_disk(&path).unwrap()).unwrap();

@@ -1,6 +1,6 @@
 //! Numbers at the edge of what a computer holds end in words or in a finite number.
 
-use heftwise::quantity::{catalogue, field_text, parse, show_plain, units_of, Units};
+use heftwise::quantity::{Units, catalogue, field_text, parse, show_plain, units_of};
 use heftwise::rules::{Givens, evaluate};
 use heftwise::sheet::Sheet;
 use heftwise::study::{Outcome, walk_round};
@@ -18,7 +18,10 @@ fn a_number_at_the_edge_reads_shows_and_reads_again() {
             match parse(&text, entry) {
                 Ok(amount) => {
                     assert!(amount.si.is_finite(), "{text} as {}", entry.id.name());
-                    for shown in [show_plain(entry, amount.si), field_text(entry, amount.si, &Units::default())] {
+                    for shown in [
+                        show_plain(entry, amount.si),
+                        field_text(entry, amount.si, &Units::default()),
+                    ] {
                         assert!(!shown.is_empty(), "{text}");
                         assert!(!shown.contains("NaN") && !shown.contains("inf"), "{shown}");
                     }

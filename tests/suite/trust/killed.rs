@@ -20,7 +20,8 @@ const USUAL_KILLS: usize = 36;
 /// A build of some length, every line of it telling the same number.
 fn build(number: usize) -> Sheet {
     let line = format!("# {number}\n");
-    let text = format!("format = 1\nname = \"{number}\"\n{}", line.repeat(2_000 + number % 7 * 1_000));
+    let text =
+        format!("format = 1\nname = \"{number}\"\n{}", line.repeat(2_000 + number % 7 * 1_000));
     Sheet::read(&text).unwrap()
 }
 

@@ -72,7 +72,8 @@ fn every_example_is_read_and_no_word_of_it_is_lost() {
         for word in theirs {
             match ours.find(&word) {
                 Some(at) => ours.replace_range(at..at + word.len(), " "),
-                None => lost.push(format!("{example}: {word:?}\n{markdown}\n--\n{}", plain_text(&lesson))),
+                None => lost
+                    .push(format!("{example}: {word:?}\n{markdown}\n--\n{}", plain_text(&lesson))),
             }
         }
     }

@@ -32,7 +32,8 @@ fn file() -> impl Strategy<Value = String> {
                 let mut seen: Vec<&str> = Vec::new();
                 lines.retain(|line| {
                     let name = line.split('=').next().unwrap_or("").trim();
-                    let fresh = line.trim().is_empty() || name.starts_with('#') || !seen.contains(&name);
+                    let fresh =
+                        line.trim().is_empty() || name.starts_with('#') || !seen.contains(&name);
                     seen.push(name);
                     fresh
                 });

@@ -11,10 +11,53 @@ use super::Dice;
 /// What is put into a seed besides its own pieces: marks of the formats, and numbers and letters
 /// that programs stumble over.
 const ODD: &[&str] = &[
-    "\0", "\u{feff}", "\r", "\r\n", "\u{202e}", "שלום", "é", "e\u{301}", "🦀", "\u{85}", "\u{a0}",
-    "\"", "'", "\"\"\"", "[", "]", "[[", "{", "}", "=", "#", ".", ",", "+++\n", "```", "> ", "- ",
-    "|", "$$", "[^a]", "±", "%", "−", "-0", "0", "1e308", "1e-320", "9999999999999999999999", "NaN",
-    "inf", "²", " kg", " m/s²", "live:", "--json", "--", "=",
+    "\0",
+    "\u{feff}",
+    "\r",
+    "\r\n",
+    "\u{202e}",
+    "שלום",
+    "é",
+    "e\u{301}",
+    "🦀",
+    "\u{85}",
+    "\u{a0}",
+    "\"",
+    "'",
+    "\"\"\"",
+    "[",
+    "]",
+    "[[",
+    "{",
+    "}",
+    "=",
+    "#",
+    ".",
+    ",",
+    "+++\n",
+    "```",
+    "> ",
+    "- ",
+    "|",
+    "$$",
+    "[^a]",
+    "±",
+    "%",
+    "−",
+    "-0",
+    "0",
+    "1e308",
+    "1e-320",
+    "9999999999999999999999",
+    "NaN",
+    "inf",
+    "²",
+    " kg",
+    " m/s²",
+    "live:",
+    "--json",
+    "--",
+    "=",
 ];
 
 /// A seed, changed in one to four places.
@@ -45,8 +88,7 @@ fn changed(seed: &[u8], other: &[u8], dice: &mut Dice) -> Vec<u8> {
 /// Hands each seed of a folder and `changes` of them to a door.
 fn knock(name: &str, door: fn(&[u8]), changes: usize) {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/corpus").join(name);
-    let mut paths: Vec<_> =
-        folder.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut paths: Vec<_> = folder.read_dir().unwrap().map(|entry| entry.unwrap().path()).collect();
     paths.sort();
     assert!(!paths.is_empty(), "no seeds for {name}");
     let seeds: Vec<Vec<u8>> = paths.iter().map(|path| std::fs::read(path).unwrap()).collect();
@@ -64,7 +106,7 @@ fn knock(name: &str, door: fn(&[u8]), changes: usize) {
 
 #[test]
 fn build_files() {
-    knock("build", doors::build, 600);
+    knock("build_file", doors::build_file, 600);
 }
 
 #[test]
