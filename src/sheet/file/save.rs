@@ -11,11 +11,13 @@ use tempfile::NamedTempFile;
 use thiserror::Error;
 
 use super::in_words;
-use super::stamp::Stamp;
+use super::stamp::{Stamp, hash};
 use crate::sheet::Sheet;
 
 /// How many links from one file to another are followed.
 const LINKS: usize = 40;
+/// The end of the names of files that are written aside.
+const ASIDE: &str = ".part";
 /// How often, and with which pause between, a hold on a file is asked for: a save is done sooner.
 #[cfg(unix)]
 const HOLD_TRIES: usize = 500;
@@ -88,7 +90,10 @@ fn save_with(
     if fs::metadata(&target).is_ok_and(|metadata| !metadata.is_file()) {
         return Err(SaveError::NotAFile { path: path.to_owned() });
     }
-    let _held = hold(&target);
+    let held = hold(&target);
+    if held.is_some() {
+        sweep(&target);
+    }
     let before = match fs::read(&target) {
         Ok(bytes) => Some(bytes),
         Err(error) if error.kind() == ErrorKind::NotFound => None,
@@ -168,7 +173,7 @@ pub(super) fn put(
     write: fn(&mut File, &[u8]) -> io::Result<()>,
 ) -> io::Result<()> {
     let folder = folder(path);
-    let mut aside = aside_in(folder)?;
+    let mut aside = aside_in(folder, &aside_name(like))?;
     write(aside.as_file_mut(), bytes)?;
     if let Ok(metadata) = fs::metadata(like) {
         aside.as_file().set_permissions(metadata.permissions())?;
@@ -178,10 +183,33 @@ pub(super) fn put(
     sync_folder(folder)
 }
 
+/// How the names of files begin that are written aside for a file: of its own, and short whatever
+/// its name is.
+fn aside_name(file: &Path) -> String {
+    let name = file.file_name().unwrap_or_default();
+    format!(".heftwise-{:x}-", hash(name.as_encoded_bytes()))
+}
+
+/// Clears away what was written aside for a file by a program that was killed. The file has to be
+/// held, so that nobody else is writing aside for it.
+fn sweep(target: &Path) {
+    let start = aside_name(target);
+    let Ok(entries) = fs::read_dir(folder(target)) else { return };
+    for entry in entries.filter_map(Result::ok) {
+        let name = entry.file_name();
+        let is_aside = name.as_encoded_bytes().starts_with(start.as_bytes())
+            && name.as_encoded_bytes().ends_with(ASIDE.as_bytes());
+        if is_aside {
+            // What cannot be cleared away does no harm.
+            let _ = fs::remove_file(entry.path());
+        }
+    }
+}
+
 /// A file of its own to write to, allowed to whom a new file would be.
-fn aside_in(folder: &Path) -> io::Result<NamedTempFile> {
+fn aside_in(folder: &Path, start: &str) -> io::Result<NamedTempFile> {
     let mut builder = tempfile::Builder::new();
-    builder.prefix(".heftwise-").suffix(".part");
+    builder.prefix(start).suffix(ASIDE);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;

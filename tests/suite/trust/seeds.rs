@@ -116,7 +116,7 @@ fn lessons() {
 
 #[test]
 fn texts_of_numbers() {
-    knock("quantity", doors::quantity, 3000);
+    knock("quantity", doors::quantity, 2000);
 }
 
 #[test]
