@@ -33,6 +33,20 @@ pub struct Page<'a> {
     pub audience: Audience,
 }
 
+impl Page<'_> {
+    /// The height of a picture that is so tall for a reader: before a class it fits the screen with
+    /// the words it needs.
+    pub fn tall(&self, pixels: f32) -> f32 {
+        match self.audience {
+            Audience::Reader => pixels,
+            Audience::Class { .. } => pixels.min(BEFORE_CLASS),
+        }
+    }
+}
+
+/// The tallest picture before a class, in pixels.
+const BEFORE_CLASS: f32 = 210.0;
+
 /// Who looks at a page.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Audience {

@@ -23,6 +23,8 @@ pub(super) fn live(kind: &BlockKind, ink: Ink<'_>) -> Markup {
         BlockKind::Measure(measure) => table::measure(measure, ink),
         BlockKind::Curve(curve) => picture::curve(curve, ink),
         BlockKind::Sketch(asked) => picture::sketch(asked, ink),
+        BlockKind::Run(asked) => picture::run(asked, ink),
+        BlockKind::HundredGrams(asked) => table::hundred_grams(asked, ink),
         _ => html! {},
     }
 }

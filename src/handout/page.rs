@@ -101,6 +101,7 @@ vertical-align:-.6mm}
 .twin>div{border:.3mm solid #000;padding:2mm}
 figure{margin:2mm 0 3mm;break-inside:avoid;text-align:center}
 figure svg,figure img{max-width:100%;height:auto;max-height:75mm}
+figure.tall svg{max-height:150mm}
 figcaption{font-size:9.5pt;text-align:left;margin-top:1mm}
 .formula{text-align:center;margin:2mm 0;break-inside:avoid}
 .small{font-size:9.5pt}

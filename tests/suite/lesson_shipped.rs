@@ -31,7 +31,24 @@ fn every_file_under_lessons_is_shipped() {
 fn shipped_lessons_come_in_order_with_their_pictures() {
     let library = Library::load(&Shipped);
     let ids: Vec<_> = library.lessons.iter().map(|lesson| lesson.id.as_str()).collect();
-    assert_eq!(ids, ["pressure", "impact"]);
+    let course = [
+        "numbers",
+        "power",
+        "pressure",
+        "ground",
+        "turning",
+        "balance",
+        "impact",
+        "structure",
+        "drive",
+        "heat",
+        "spiral",
+        "scaling",
+        "evidence",
+        "walk-round",
+    ];
+    assert_eq!(ids, course);
+    assert!(ids.iter().all(|id| library.teacher(id).is_some()), "each has a teacher's page");
     let picture = library.picture("pressure", "what-counts.svg").expect("the picture is loaded");
     assert_eq!(*picture, *Shipped.picture("pressure", "what-counts.svg").expect("shipped"));
     for lesson in &library.lessons {

@@ -205,6 +205,7 @@ fn plot<'a>(
     drawn: &'a Drawn,
     page: Page<'a>,
 ) -> Element<'a, Act> {
+    let height = page.tall(HEIGHT);
     let chart = chart::Plot { spec: &drawn.spec, cache: &drawn.cache, dark: page.dark };
     let reading = state.reading.map(|si| drawn.spec.x.unit.from_si(si));
     let words = reading.map(|x| plot::reading(&drawn.spec, x, room(page.width - 4.0 * UNIT)));
@@ -214,7 +215,7 @@ fn plot<'a>(
         .wrapping(text::Wrapping::None);
     let under = column![
         container(words).padding([2, 2]).height(READING).clip(true),
-        ChartWidget::new(chart).width(Fill).height(Length::Fixed(HEIGHT)),
+        ChartWidget::new(chart).width(Fill).height(Length::Fixed(height)),
     ];
     let place = format!("curve:{line}");
     let overlay = overlay::Overlay {
@@ -223,7 +224,7 @@ fn plot<'a>(
         against: curve.against,
         reading,
     };
-    let layers = stack![under, canvas(overlay).width(Fill).height(Length::Fixed(HEIGHT + READING))];
+    let layers = stack![under, canvas(overlay).width(Fill).height(Length::Fixed(height + READING))];
     let (against, reads) = (curve.against, reading.is_some());
     let keyed = focusing(format!("reads:{line}"), layers, move |key, modifiers| {
         reader::act(key, modifiers, reads, || (place.clone(), against))

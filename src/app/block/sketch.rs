@@ -112,7 +112,7 @@ pub fn view<'a>(asked: &'a Asked, line: usize, page: Page<'a>) -> Element<'a, pa
         weight: shows(SketchLayer::Weight),
         parts: shows(SketchLayer::Parts),
     };
-    let height = (0.62 * page.width).clamp(250.0, 350.0);
+    let height = page.tall((0.62 * page.width).clamp(250.0, 350.0));
     let inside = picture(state, (first, show), height, move |view| page::Message::Look(line, view));
     frame(asked.title.as_deref(), container(inside).id(format!("sketch:{line}")))
 }

@@ -3,11 +3,11 @@
 use maud::{Markup, PreEscaped, html};
 
 use super::Ink;
-use crate::lesson::{Curve, Sketch as Asked, SketchLayer, SketchView};
+use crate::lesson::{Curve, Run, Sketch as Asked, SketchLayer, SketchView};
 use crate::plot::sketch::{Show, View};
-use crate::plot::{Build, PlotSpec, PlotStyle};
-use crate::study::Sketch;
+use crate::plot::{Build, PlotSpec, PlotStyle, Runner, panels, run_svg};
 use crate::study::curve::{Ask, Numbers, Scale, together};
+use crate::study::{self, Sketch};
 
 /// Width and height of a curve, in pixels of 1/96 inch.
 const CURVE: (u32, u32) = (660, 280);
@@ -72,6 +72,25 @@ pub(super) fn sketch(asked: &Asked, ink: Ink<'_>) -> Markup {
             @if let Some(title) = &asked.title { h3 { (title) } }
             (PreEscaped(crate::plot::sketch::svg(&sketch, (view, show), ink.units, SKETCH)))
             figcaption { (sketch.in_words(ink.units)) }
+        }
+    }
+}
+
+/// A run as it looks from start to end.
+pub(super) fn run(asked: &Run, ink: Ink<'_>) -> Markup {
+    let Run { kind, from, to, speed, on, off, pulse, .. } = *asked;
+    let ask = study::run::Ask { kind, from, to, speed, on, off, pulse };
+    let run = match study::Run::of(&ask, &ink.subject.outcome.givens) {
+        Ok(run) => run,
+        Err(why) => return html! { p { (why.to_string()) } },
+    };
+    let runners = [Runner { name: &ink.subject.name, run: &run }];
+    let panels = panels(&runners, &asked.show, ink.units);
+    html! {
+        figure.tall {
+            @if let Some(title) = &asked.title { h3 { (title) } }
+            (PreEscaped(run_svg(&panels, CURVE.0, &PlotStyle::PAPER)))
+            figcaption { (run.sentence(ink.units)) }
         }
     }
 }

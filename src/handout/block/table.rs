@@ -5,7 +5,9 @@ use maud::{Markup, html};
 use super::super::prose::{blocks, spans};
 use super::super::{Ink, label};
 use super::{boxed, gap};
-use crate::lesson::{Calculator, FAR_OVER, FAR_UNDER, Ledger, Levers, Measure, SideBySide};
+use crate::lesson::{
+    Calculator, FAR_OVER, FAR_UNDER, HundredGrams, Ledger, Levers, Measure, SideBySide,
+};
 use crate::quantity::catalogue::machine::MASS;
 use crate::quantity::{AnyId, catalogue};
 use crate::sheet::{Sheet, demo};
@@ -140,6 +142,34 @@ pub(super) fn ledger(asked: &Ledger, ink: Ink<'_>) -> Markup {
                         }
                     }
                     tr { td { b { "All" } } td { (mass(ledger.total)) } td { "100 %" } td {} }
+                }
+            }
+        },
+    )
+}
+
+/// The headline answers now; what 100 g more does to them is for the reader to find.
+pub(super) fn hundred_grams(asked: &HundredGrams, ink: Ink<'_>) -> Markup {
+    let bought = study::hundred_grams(&ink.subject.tally, None);
+    boxed(
+        asked.title.as_deref(),
+        &html! {
+            p { "100 g more at the centre of gravity, all else as it is." }
+            table {
+                thead { tr { th { "Answer" } th { "Now" } th { "With 100 g" } th { "Change" } } }
+                tbody {
+                    @for one in bought.iter().take(asked.rows) {
+                        tr {
+                            td { (named(one.id)) }
+                            td { (ink.shown(one.id, one.now)) }
+                            td.write {
+                                @if let Some(si) = one.with_more().filter(|_| ink.key) {
+                                    (ink.shown(one.id, si))
+                                }
+                            }
+                            td.write { @if ink.key { (one.moved().in_words()) } }
+                        }
+                    }
                 }
             }
         },
