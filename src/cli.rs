@@ -8,6 +8,7 @@ mod handout;
 mod hundred_grams;
 mod levers;
 mod list;
+mod manual;
 mod open;
 mod proof;
 mod reckon;
@@ -61,6 +62,7 @@ enum Command {
     Proof(proof::Proof),
     Handout(handout::Handout),
     List(list::List),
+    Manual(manual::Manual),
 }
 
 /// What is to happen when the arguments have been seen to.
@@ -128,6 +130,7 @@ where
         Some(Command::Proof(command)) => command.run(out),
         Some(Command::Handout(command)) => command.run(out),
         Some(Command::List(command)) => command.run(out),
+        Some(Command::Manual(command)) => command.run(Cli::command(), out),
     };
     let ending = ending.and_then(|()| Ok(out.flush()?));
     Next::Exit(ending.map_or_else(|stop| told(&stop, err), |()| 0))

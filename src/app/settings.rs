@@ -102,7 +102,7 @@ impl Settings {
 
     /// Reads the settings; what cannot be read takes its usual value.
     pub fn load(folder: &Path) -> Self {
-        let text = fs::read_to_string(folder.join(FILE)).unwrap_or_default();
+        let text = read(&folder.join(FILE)).unwrap_or_default();
         let mut table: toml::Table = text.parse().unwrap_or_default();
         // Each line is tried alone, so that one broken line does not take the others with it.
         table.retain(|name, value| {
@@ -153,6 +153,14 @@ impl Settings {
 }
 
 const FILE: &str = "settings.toml";
+/// The largest file taken for settings, in bytes.
+const LARGEST: u64 = 1 << 20;
+
+/// The text of a file of settings; nothing of a device, which could wait forever or never end.
+fn read(path: &Path) -> Option<String> {
+    let about = fs::metadata(path).ok()?;
+    (about.is_file() && about.len() <= LARGEST).then(|| fs::read_to_string(path).ok())?
+}
 
 /// Whether a corner can be on a screen at all: some systems put a window away at -32000.
 fn on_a_screen(corner: f32) -> bool {

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 
 use directories::ProjectDirs;
 
-use super::Notebook;
+use super::{Notebook, ReadError};
 use crate::aside::put;
 
 /// The largest file taken for a notebook, in bytes.
@@ -56,30 +56,37 @@ pub fn load(path: &Path) -> Loaded {
             return fresh(None, Some(told));
         }
     };
-    let notebook = String::from_utf8(bytes.clone())
-        .map_err(|_| "it is not text in UTF-8".to_owned())
-        .and_then(|text| Notebook::read(&text).map_err(|error| error.to_string()));
-    match notebook {
-        Ok(notebook) => Loaded { notebook, store: store(Some(bytes)), told: None },
-        Err(why) => match keep_copy(path, &bytes) {
-            Ok(copy) => fresh(
-                store(Some(bytes)),
-                Some(format!(
-                    "The notebook {} cannot be read: {why}. It is kept as {}, and a new notebook \
+    let why = match String::from_utf8(bytes.clone()).map(|text| Notebook::read(&text)) {
+        Ok(Ok(notebook)) => return Loaded { notebook, store: store(Some(bytes)), told: None },
+        Ok(Err(error @ ReadError::Newer(_))) => {
+            let told = format!(
+                "The notebook {} cannot be read: {error}. It is left as it is, and what you do \
+                 now is not written down.",
+                path.display()
+            );
+            return fresh(None, Some(told));
+        }
+        Ok(Err(error)) => error.to_string(),
+        Err(_) => "it is not text in UTF-8".to_owned(),
+    };
+    match keep_copy(path, &bytes) {
+        Ok(copy) => fresh(
+            store(Some(bytes)),
+            Some(format!(
+                "The notebook {} cannot be read: {why}. It is kept as {}, and a new notebook \
                      is begun.",
-                    path.display(),
-                    copy.display()
-                )),
-            ),
-            Err(error) => fresh(
-                None,
-                Some(format!(
-                    "The notebook {} cannot be read: {why}. It cannot be copied either: {error}. \
+                path.display(),
+                copy.display()
+            )),
+        ),
+        Err(error) => fresh(
+            None,
+            Some(format!(
+                "The notebook {} cannot be read: {why}. It cannot be copied either: {error}. \
                      It is left as it is, and what you do now is not written down.",
-                    path.display()
-                )),
-            ),
-        },
+                path.display()
+            )),
+        ),
     }
 }
 

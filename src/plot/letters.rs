@@ -25,13 +25,14 @@ static LETTERS: LazyLock<Arc<Database>> = LazyLock::new(|| {
     Arc::new(letters)
 });
 
-/// How a picture is read: with the shipped letters, and nothing from outside it.
+/// How a picture is read: with the shipped letters, nothing from outside it, and no picture packed
+/// inside it, which could unpack to any size.
 pub fn options() -> usvg::Options<'static> {
     usvg::Options {
         fontdb: LETTERS.clone(),
         font_family: FAMILY.to_owned(),
         image_href_resolver: usvg::ImageHrefResolver {
-            resolve_data: usvg::ImageHrefResolver::default_data_resolver(),
+            resolve_data: Box::new(|_, _, _| None),
             resolve_string: Box::new(|_, _| None),
         },
         ..usvg::Options::default()

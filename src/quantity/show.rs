@@ -127,8 +127,9 @@ pub(super) fn rounded(value: f64) -> f64 {
     rounded_to(value, FIGURES)
 }
 
+/// The largest numbers stay as they are: rounding up leads out of what can be held.
 fn rounded_to(value: f64, figures: usize) -> f64 {
-    scientific(value, figures).parse().unwrap_or(value)
+    scientific(value, figures).parse().ok().filter(|short: &f64| short.is_finite()).unwrap_or(value)
 }
 
 fn scientific(value: f64, figures: usize) -> String {

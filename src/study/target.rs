@@ -107,11 +107,6 @@ impl Target {
             gaps,
         })
     }
-
-    /// Whether the build is at an answer already.
-    pub fn is_there(&self) -> bool {
-        self.now.is_some_and(|now| (now - self.wish.be).abs() <= 1e-4 * self.wish.be.abs())
-    }
 }
 
 struct Search<'a> {

@@ -211,7 +211,7 @@ fn the_key_answers_each_group_with_its_own_numbers() {
     let key = &page[page.find("<h1>Key").unwrap()..];
     let cells = |name: &str| -> Vec<f64> {
         let row = key.split("<tr>").find(|row| row.contains(name)).expect(name);
-        row.split("<td>").skip(2).map(|cell| number(cell)).collect()
+        row.split("<td>").skip(2).map(number).collect()
     };
     let (width, length) = (cells(">track width<"), cells(">contact length<"));
     let pressure = cells(">ground pressure (mean)<");

@@ -37,6 +37,7 @@ mod sheet_sums;
 mod sketch;
 mod stories;
 mod study;
+mod trust;
 mod units;
 mod window;
 mod working;

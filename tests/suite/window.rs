@@ -19,7 +19,7 @@ mod numbers;
 mod printing;
 mod recovery;
 mod remembered;
-mod rig;
+pub mod rig;
 mod runs;
 mod seen;
 mod settings;

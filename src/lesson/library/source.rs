@@ -107,6 +107,10 @@ impl Folder {
         if !path.starts_with(&folder) {
             return Err(outside());
         }
+        // A device or a pipe could wait forever, so look before opening.
+        if !path.metadata()?.is_file() {
+            return Err(io::Error::new(io::ErrorKind::InvalidInput, "it is not a file"));
+        }
         let mut bytes = Vec::new();
         File::open(path)?.take(largest + 1).read_to_end(&mut bytes)?;
         if bytes.len() as u64 > largest {

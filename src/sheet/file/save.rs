@@ -1,6 +1,8 @@
 //! Saving a build file so that a crash, a full disk or another program can lose nothing.
 
 use std::ffi::OsString;
+#[cfg(unix)]
+use std::fs::TryLockError;
 use std::fs::{self, File};
 use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
@@ -9,11 +11,18 @@ use tempfile::NamedTempFile;
 use thiserror::Error;
 
 use super::in_words;
-use super::stamp::Stamp;
+use super::stamp::{Stamp, hash};
 use crate::sheet::Sheet;
 
 /// How many links from one file to another are followed.
 const LINKS: usize = 40;
+/// The end of the names of files that are written aside.
+const ASIDE: &str = ".part";
+/// How often, and with which pause between, a hold on a file is asked for: a save is done sooner.
+#[cfg(unix)]
+const HOLD_TRIES: usize = 500;
+#[cfg(unix)]
+const HOLD_PAUSE: std::time::Duration = std::time::Duration::from_millis(2);
 
 /// Why a build was not saved; the file is as it was.
 #[derive(Debug, Error)]
@@ -81,6 +90,10 @@ fn save_with(
     if fs::metadata(&target).is_ok_and(|metadata| !metadata.is_file()) {
         return Err(SaveError::NotAFile { path: path.to_owned() });
     }
+    let held = hold(&target);
+    if held.is_some() {
+        sweep(&target);
+    }
     let before = match fs::read(&target) {
         Ok(bytes) => Some(bytes),
         Err(error) if error.kind() == ErrorKind::NotFound => None,
@@ -100,6 +113,36 @@ fn save_with(
     }
     put(&target, &target, sheet.text().as_bytes(), write).map_err(unwritable)?;
     Ok(Stamp::of(sheet.text().as_bytes()))
+}
+
+/// Holds a file until it is dropped, so that no other window of this program saves it between the
+/// look at what it holds and the step that replaces it. Without a hold, where the disk knows none
+/// or another program has one for long, the look alone has to do.
+#[cfg(unix)]
+fn hold(path: &Path) -> Option<File> {
+    use std::os::unix::fs::MetadataExt;
+    let identity = |about: fs::Metadata| (about.dev(), about.ino());
+    for _ in 0..HOLD_TRIES {
+        let file = File::open(path).ok()?;
+        match file.try_lock() {
+            // It may have been replaced while it was opened.
+            Ok(())
+                if file.metadata().ok().map(identity) == fs::metadata(path).ok().map(identity) =>
+            {
+                return Some(file);
+            }
+            Ok(()) => {}
+            Err(TryLockError::WouldBlock) => std::thread::sleep(HOLD_PAUSE),
+            Err(TryLockError::Error(_)) => return None,
+        }
+    }
+    None
+}
+
+/// Other systems do not replace a file that is held.
+#[cfg(not(unix))]
+fn hold(_: &Path) -> Option<File> {
+    None
 }
 
 fn is_good(bytes: &[u8]) -> bool {
@@ -130,7 +173,7 @@ pub(super) fn put(
     write: fn(&mut File, &[u8]) -> io::Result<()>,
 ) -> io::Result<()> {
     let folder = folder(path);
-    let mut aside = aside_in(folder)?;
+    let mut aside = aside_in(folder, &aside_name(like))?;
     write(aside.as_file_mut(), bytes)?;
     if let Ok(metadata) = fs::metadata(like) {
         aside.as_file().set_permissions(metadata.permissions())?;
@@ -140,10 +183,33 @@ pub(super) fn put(
     sync_folder(folder)
 }
 
+/// How the names of files begin that are written aside for a file: of its own, and short whatever
+/// its name is.
+fn aside_name(file: &Path) -> String {
+    let name = file.file_name().unwrap_or_default();
+    format!(".heftwise-{:x}-", hash(name.as_encoded_bytes()))
+}
+
+/// Clears away what was written aside for a file by a program that was killed. The file has to be
+/// held, so that nobody else is writing aside for it.
+fn sweep(target: &Path) {
+    let start = aside_name(target);
+    let Ok(entries) = fs::read_dir(folder(target)) else { return };
+    for entry in entries.filter_map(Result::ok) {
+        let name = entry.file_name();
+        let is_aside = name.as_encoded_bytes().starts_with(start.as_bytes())
+            && name.as_encoded_bytes().ends_with(ASIDE.as_bytes());
+        if is_aside {
+            // What cannot be cleared away does no harm.
+            let _ = fs::remove_file(entry.path());
+        }
+    }
+}
+
 /// A file of its own to write to, allowed to whom a new file would be.
-fn aside_in(folder: &Path) -> io::Result<NamedTempFile> {
+fn aside_in(folder: &Path, start: &str) -> io::Result<NamedTempFile> {
     let mut builder = tempfile::Builder::new();
-    builder.prefix(".heftwise-").suffix(".part");
+    builder.prefix(start).suffix(ASIDE);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;

@@ -135,6 +135,9 @@ pub(super) fn insert_block(text: &str, after: usize, lines: &str) -> String {
     if after == 0 {
         return splice(text, 0..0, &format!("{lines}{newline}"));
     }
+    // Blanks at the end of a line stay with it.
+    let blanks = |rest: &str| rest.len() - rest.trim_start_matches([' ', '\t']).len();
+    let after = after + text.get(after..).map_or(0, blanks);
     let end = if text.len() == after { newline } else { "" };
     splice(text, after..after, &format!("{newline}{newline}{lines}{end}"))
 }

@@ -39,7 +39,6 @@ pub fn printed(page: &str) -> Option<Printed> {
     let (Some(browser), Some(reader)) = (found("chromium"), found("pdftotext")) else {
         let must = std::env::var("HEFTWISE_PRINT").is_ok_and(|it| it == "must");
         assert!(!must, "chromium and pdftotext have to be there");
-        eprintln!("passed over: no chromium or no pdftotext");
         return None;
     };
     let folder = tempfile::tempdir().unwrap();

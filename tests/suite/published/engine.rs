@@ -206,7 +206,7 @@ pub(crate) const PART_LOAD: &[Case] = &[
         "brake-mean-pressure",
         0.001,
         &[(ENGINE_TORQUE.any(), 100.0), (ENGINE_DISPLACEMENT.any(), 1e-3)],
-        &[Found(BRAKE_MEAN_PRESSURE.any(), 2.0 * 628.0 * KILO)],
+        &[Found(BRAKE_MEAN_PRESSURE.any(), 1256.0 * KILO)],
         "J. B. Heywood, Internal Combustion Engine Fundamentals, section 2.7: 6.28 n_R T / V in kPa, N m and dm³ (from memory)",
         "Four strokes, so two turns for each cycle.",
     ),

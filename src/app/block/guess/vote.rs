@@ -69,11 +69,6 @@ impl Poll {
     pub fn votes(&self, place: usize) -> u32 {
         self.votes.get(place).copied().unwrap_or(0)
     }
-
-    /// Whether the answer is shown.
-    pub const fn is_shown(&self) -> bool {
-        self.shown
-    }
 }
 
 /// One answer a class can vote for.
