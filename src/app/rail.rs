@@ -81,14 +81,15 @@ impl<'a> Rail<'a> {
             text("Heftwise").size(size::MINOR).font(BOLD),
             build(self.desk, self.settings),
             line(),
-            ways(self.place, self.lessons),
-            line(),
+            screens(self.place),
             row![
                 pressable(Kind::Word, text("Find").size(size::LABEL))
                     .on_press(Message::Find(Act::Begin)),
                 pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
             ]
             .spacing(2.0 * UNIT),
+            line(),
+            lessons(self.place, self.lessons),
         ]
         .spacing(2.0 * UNIT)
         .into()
@@ -141,31 +142,32 @@ fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
     .into()
 }
 
-fn ways<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
-    let way = |words: &'a str, to: Place, deep: bool| -> Element<'a, Message> {
-        pressable(
-            Kind::Line(*place == to),
-            text(words).size(size::LABEL).width(Fill).font(if *place == to {
-                SEMIBOLD
-            } else {
-                theme::REGULAR
-            }),
-        )
-        .padding(if deep { [6, 20] } else { [6, 10] })
+fn way<'a>(words: &'a str, to: Place, place: &Place) -> Element<'a, Message> {
+    let here = *place == to;
+    let font = if here { SEMIBOLD } else { theme::REGULAR };
+    pressable(Kind::Line(here), text(words).size(size::LABEL).width(Fill).font(font))
+        .padding([5, 10])
         .width(Fill)
         .on_press(Message::Go(to))
         .into()
-    };
-    let lessons =
-        lessons.iter().map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), true));
+}
+
+/// The screens first: however many lessons there are, these stay in view.
+fn screens<'a>(place: &Place) -> Element<'a, Message> {
     column![
-        way("Lessons", Place::Contents, false),
-        Column::with_children(lessons),
-        way("Build sheet", Place::BuildSheet, false),
-        way("Walk-round", Place::WalkRound, false),
-        way("Notebook", Place::Notebook, false),
-        way("Bench", Place::Bench, false),
-        way("Settings", Place::Settings, false),
+        way("Lessons", Place::Contents, place),
+        way("Build sheet", Place::BuildSheet, place),
+        way("Walk-round", Place::WalkRound, place),
+        way("Notebook", Place::Notebook, place),
+        way("Bench", Place::Bench, place),
+        way("Settings", Place::Settings, place),
     ]
+    .into()
+}
+
+fn lessons<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
+    Column::with_children(
+        lessons.iter().map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), place)),
+    )
     .into()
 }

@@ -67,7 +67,7 @@ fn read_on_the_list_opens_the_lesson() {
         assert!(rig.says(lesson));
     }
     rig.click("Read");
-    assert_eq!(rig.app.place, Place::Lesson("pressure".to_owned()));
+    assert_eq!(rig.app.place, Place::Lesson("numbers".to_owned()));
     assert!(rig.says("After this you can"));
     rig.send(Message::Go(Place::Contents));
     assert!(rig.says("Read on"), "the lesson last read is marked");
