@@ -126,9 +126,11 @@ fn from_the_first_start_to_a_printed_handout_by_keyboard_alone() {
     window.typewrite("track width");
     // On from field to field until one takes a step.
     for _ in 0..12 {
+        // The focus moves after the frame that the key asks for.
         window.key("Tab");
+        sleep(Duration::from_millis(400));
         window.key("Up");
-        sleep(Duration::from_millis(300));
+        sleep(Duration::from_millis(700));
         if window.is_changed() {
             break;
         }
