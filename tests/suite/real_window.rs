@@ -122,7 +122,10 @@ fn from_the_first_start_to_a_printed_handout_by_keyboard_alone() {
     assert_eq!(window.title().unwrap(), "Sandpiper – Heftwise");
 
     // To the build sheet; past its name and note to the field that finds numbers.
-    ["ctrl+2", "F6", "Tab", "Tab"].iter().for_each(|key| window.key(key));
+    for key in ["ctrl+2", "F6", "Tab", "Tab"] {
+        window.key(key);
+        sleep(Duration::from_millis(500));
+    }
     window.typewrite("track width");
     // On from field to field until one takes a step.
     for _ in 0..12 {
