@@ -45,7 +45,13 @@ pub fn printed(page: &str) -> Option<Printed> {
     let (html, pdf) = (folder.path().join("page.html"), folder.path().join("page.pdf"));
     std::fs::write(&html, page).unwrap();
     let done = Command::new(browser)
-        .args(["--headless", "--no-sandbox", "--disable-gpu", "--no-pdf-header-footer"])
+        .args([
+            "--headless",
+            "--no-sandbox",
+            "--disable-gpu",
+            "--disable-dev-shm-usage",
+            "--no-pdf-header-footer",
+        ])
         .arg(format!("--user-data-dir={}", folder.path().join("profile").display()))
         .arg(format!("--print-to-pdf={}", pdf.display()))
         .arg(format!("file://{}", html.display()))
