@@ -33,7 +33,7 @@ inputs! {
     ski_count block_mass block_side grip_test_pull grip_test_mass tow_test_pull tow_test_mass
     drop_height approach_angle stop_distance pulse_factor restitution impact_patch person_weight
     frame_strength shock_limit other_mass other_speed mounted_mass support_rate test_pulse_peak
-    test_pulse_time driving_speed driven_share target_speed wanted_acceleration drive_power
+    test_pulse_time driving_speed driven_share front_lift_limit target_speed wanted_acceleration drive_power
     drive_torque drive_radius rotor_inertia wheel_inertia drag_coefficient frontal_area altitude
     air_temperature rise reaction_time first_stage_ratio second_stage_ratio third_stage_ratio
     geared_top_speed
@@ -165,7 +165,10 @@ formulas! { i:
     drive_thrust = power_force.min(largest_thrust);
     acceleration = ((power_force.min(torque_force) - driving_resistance) / equivalent_mass)
         .min((thrust_allowed - driving_resistance) / i.mass);
-    climb_at_speed = ((drive_thrust - air_drag - rolling_resistance) / weight).asin();
+    climb_at_speed = (((power_force.min(torque_force) - air_drag)
+        / (weight * rolling_coefficient.hypot(1.0))).asin() - rolling_coefficient.atan())
+        .min(slope_by_load(grip_coefficient * i.driven_share - rolling_coefficient, air_drag / weight))
+        .min(slope_by_load(i.front_lift_limit, air_drag / weight));
     power_top_speed = top_speed_by_power(i.drive_power, steady_resistance, air_density * drag_area);
     drag_top_speed = ((largest_thrust - steady_resistance).max(0.0) * 2.0
         / (air_density * drag_area)).sqrt();
@@ -184,8 +187,8 @@ formulas! { i:
     mean_acceleration = i.target_speed / run_up_time;
     run_up_power = (0.5 * equivalent_mass * i.target_speed * i.target_speed
         + steady_resistance * run_up_distance) / run_up_time;
-    power_time = equivalent_mass * (0.5 * i.target_speed * i.target_speed + i.gravity * i.rise)
-        / i.drive_power;
+    power_time = (0.5 * equivalent_mass * i.target_speed * i.target_speed
+        + i.mass * i.gravity * i.rise) / i.drive_power;
     power_distance =
         (8.0 * i.drive_power / (9.0 * equivalent_mass)).sqrt() * power_time * power_time.sqrt();
     coast_down_distance = equivalent_mass * i.driving_speed * i.driving_speed / (2.0 * air_drag)
@@ -243,4 +246,9 @@ impl ODE<f64, [f64; 2]> for RunUp {
         let a = drive.min((self.thrust_allowed - against) / self.mass);
         *over_speed = [1.0 / a, v / a];
     }
+}
+
+/// The slope where a share of the load is used up against a drag.
+fn slope_by_load(share: f64, drag: f64) -> f64 {
+    share.atan() - (drag / share.hypot(1.0)).asin()
 }
