@@ -16,6 +16,7 @@
 
 pub mod app;
 pub mod aside;
+pub mod asked;
 pub mod cli;
 pub mod handout;
 pub mod lesson;

@@ -14,9 +14,6 @@ use crate::app::widget::pressable::{Kind, Pressable, pressable};
 use crate::lesson::Lesson;
 use crate::quantity::{catalogue, catalogue::machine::MASS};
 
-/// Under this width of the window, the name of the build over the page is in small letters.
-const TIGHT: f32 = 320.0;
-
 /// The width of the rail.
 pub const WIDTH: f32 = 248.0;
 
@@ -55,11 +52,12 @@ impl<'a> Rail<'a> {
         let bar = row![
             button(word, Message::MenuTurned),
             text(name(self.desk))
-                .size(if width < TIGHT { size::SMALL } else { size::LABEL })
+                .size(if width < theme::TIGHT { size::SMALL } else { size::LABEL })
                 .font(SEMIBOLD)
                 .wrapping(iced::widget::text::Wrapping::WordOrGlyph)
                 .width(Fill),
-            button("Save", Message::Save),
+            // The menu saves as well.
+            (width >= theme::TIGHT).then(|| button("Save", Message::Save)),
         ]
         .spacing(UNIT)
         .align_y(iced::Center);

@@ -15,7 +15,7 @@ use crate::study::Moved;
 /// The height of the strip: it keeps it while numbers come and go.
 const HEIGHT: f32 = 64.0;
 /// The same where every line of the window counts: without its title.
-const TIGHT: f32 = 48.0;
+const LOW: f32 = 48.0;
 /// The height when all that moved is shown.
 const OPEN: f32 = 220.0;
 /// The width of one number that moved.
@@ -28,14 +28,16 @@ pub fn view<'a>(
     width: f32,
     open: bool,
 ) -> Element<'a, Message> {
-    let tight = width < 320.0;
+    let tight = width < theme::TIGHT;
     let room = ((width - 220.0) / (ONE + UNIT)).max(1.0) as usize;
     let rest = desk.moved.len().saturating_sub(room);
     let shown = if open { desk.moved.len() } else { room };
     let each = desk.moved.iter().take(shown).filter_map(|moved| one(moved, settings));
     let numbers = Row::with_children(each).spacing(UNIT).width(Fill);
     let inside: Element<'a, Message> = if desk.moved.is_empty() {
-        let words = if desk.revision() == 0 {
+        let words = if desk.revision() == 0 && tight {
+            "Nothing has moved yet."
+        } else if desk.revision() == 0 {
             "Change any number: what it moves in every lesson shows here."
         } else {
             "The last change moved no headline number."
@@ -56,7 +58,7 @@ pub fn view<'a>(
     });
     let title =
         (!tight).then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
-    let (padding, low) = if tight { ([2.0, UNIT], TIGHT) } else { ([UNIT, 2.0 * UNIT], HEIGHT) };
+    let (padding, low) = if tight { ([2.0, UNIT], LOW) } else { ([UNIT, 2.0 * UNIT], HEIGHT) };
     container(
         row![title, inside, more]
             .spacing(if tight { UNIT / 2.0 } else { 1.5 * UNIT })
@@ -65,7 +67,7 @@ pub fn view<'a>(
     .id("strip")
     .style(theme::panel)
     .padding(padding)
-    .height(if open { if tight { 2.5 * TIGHT } else { OPEN } } else { low })
+    .height(if open { if tight { 2.5 * LOW } else { OPEN } } else { low })
     .width(Fill)
     .align_y(iced::Center)
     .into()

@@ -44,6 +44,9 @@ pub mod size {
 pub const LEADING: f32 = 1.5;
 /// The spacing unit.
 pub const UNIT: f32 = 8.0;
+/// A window narrower than this, in pixels of the layout, has no room for anything that can be had
+/// elsewhere.
+pub const TIGHT: f32 = 320.0;
 /// The widest a column of running text gets: about 70 characters.
 pub const MEASURE: f32 = 600.0;
 

@@ -22,11 +22,12 @@ use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::field;
 use crate::app::widget::focusing::focusing;
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::asked;
 use crate::lesson::{Block, BlockKind, Curve};
 use crate::plot::save::Figure;
 use crate::plot::{self, Build, PlotSpec, PlotStyle};
 use crate::quantity::Units;
-use crate::study::curve::{self as study, Ask, Numbers, Scale};
+use crate::study::curve::{self as study, Numbers};
 
 /// The height of the plot, in pixels.
 const HEIGHT: f32 = 320.0;
@@ -101,15 +102,7 @@ impl State {
         if fresh {
             return;
         }
-        let ask = Ask {
-            find: curve.find,
-            against: curve.against,
-            from: curve.from,
-            to: curve.to,
-            scale: if curve.log { Scale::Log } else { Scale::Linear },
-            limits: curve.limits.clone(),
-            family: curve.family.clone(),
-        };
+        let ask = asked::curve(curve);
         let company = desk.company.all();
         let givens: Vec<_> = company.iter().map(|companion| &companion.outcome.givens).collect();
         let own = Numbers { givens: &desk.outcome.givens, spreads: &desk.tally.spreads };

@@ -15,7 +15,8 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::symbol::unbroken;
-use crate::lesson::{Block, BlockKind, Sketch as Asked, SketchLayer, SketchView};
+use crate::asked;
+use crate::lesson::{Block, BlockKind, Sketch as Asked};
 use crate::plot::save::Figure;
 use crate::plot::sketch::{Show, View, figure};
 use crate::quantity::Units;
@@ -108,18 +109,7 @@ pub fn view<'a>(asked: &'a Asked, line: usize, page: Page<'a>) -> Element<'a, pa
     let Some(state) = page.marks.sketches.get(&line) else {
         return frame(asked.title.as_deref(), text(""));
     };
-    let first = match asked.view {
-        SketchView::Side => View::Side,
-        SketchView::Top => View::Top,
-        SketchView::Rear => View::Rear,
-    };
-    let shows = |layer| asked.show.contains(&layer);
-    let show = Show {
-        pressure: shows(SketchLayer::Pressure),
-        cg: shows(SketchLayer::Cg),
-        weight: shows(SketchLayer::Weight),
-        parts: shows(SketchLayer::Parts),
-    };
+    let (first, show) = asked::sketch(asked);
     let height = page.tall((0.62 * page.width).clamp(250.0, 350.0));
     let inside = picture(state, (first, show), height, move |view| page::Message::Look(line, view));
     let inside = container(inside).id(format!("sketch:{line}"));

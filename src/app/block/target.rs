@@ -9,6 +9,7 @@ use crate::app::page::{Message, Page};
 use crate::app::theme::{self, BOLD, REGULAR, UNIT, size};
 use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::asked;
 use crate::lesson::TargetBlock;
 use crate::quantity::{self, Entry, Units, catalogue};
 use crate::study::{Target, Wish};
@@ -72,8 +73,8 @@ impl State {
         if self.found.as_ref().is_some_and(|found| found.of == of) {
             return;
         }
-        let TargetBlock { make, by, from, to, .. } = *block;
-        let target = Target::of(&Wish { make, be, by, from, to }, &desk.outcome.givens).ok();
+        let wish = Wish { be, ..asked::wish(block) };
+        let target = Target::of(&wish, &desk.outcome.givens).ok();
         self.found = Some(Found { of, target });
     }
 

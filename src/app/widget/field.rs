@@ -176,12 +176,9 @@ fn event(place: &str, id: AnyId) -> impl Fn(Act) -> Event + Clone + 'static {
     move |act| Event { place: place.clone(), id, act }
 }
 
-/// Below this width of the window the name of a number stands above its field.
-const TIGHT: f32 = 320.0;
-
 /// How wide a field may be.
 fn width(settings: &Settings, usual: f32) -> f32 {
-    if settings.room() < TIGHT { usual.min(92.0) } else { usual }
+    if settings.room() < theme::TIGHT { usual.min(92.0) } else { usual }
 }
 
 /// The name of a number and its field, beside each other where there is room.
@@ -190,7 +187,7 @@ fn headed<'a>(
     settings: &Settings,
     field: impl Into<Element<'a, Event>>,
 ) -> Element<'a, Event> {
-    if settings.room() < TIGHT {
+    if settings.room() < theme::TIGHT {
         column![heading(entry), field.into()].spacing(UNIT / 2.0).into()
     } else {
         row![heading(entry), field.into()].spacing(UNIT).align_y(Center).into()

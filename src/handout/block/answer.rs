@@ -5,10 +5,11 @@ use maud::{Markup, html};
 use super::super::prose::spans;
 use super::super::{Ink, Subject, label};
 use super::{boxed, gap};
+use crate::asked;
 use crate::lesson::{Asked, Direction, Faded, Guess, GuessKind, SlipValue, Step, TargetBlock};
 use crate::quantity::{UnitSet, catalogue};
 use crate::sheet::{Sheet, demo};
-use crate::study::{self, Wish};
+use crate::study;
 
 /// A prediction, to be made before the number.
 pub(super) fn guess(guess: &Guess, ink: Ink<'_>) -> Markup {
@@ -153,9 +154,7 @@ fn unit_of<'a>(step: &'a Step, ink: Ink<'a>) -> &'a str {
 
 /// A wish: what to change, and how far.
 pub(super) fn target(asked: &TargetBlock, ink: Ink<'_>) -> Markup {
-    let wish =
-        Wish { make: asked.make, be: asked.be, by: asked.by, from: asked.from, to: asked.to };
-    let found = study::Target::of(&wish, &ink.subject.outcome.givens);
+    let found = study::Target::of(&asked::wish(asked), &ink.subject.outcome.givens);
     let words = found.map_or_else(|error| error.to_string(), |found| found.sentence(ink.units));
     boxed(
         asked.title.as_deref(),

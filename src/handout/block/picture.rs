@@ -3,10 +3,10 @@
 use maud::{Markup, PreEscaped, html};
 
 use super::Ink;
-use crate::lesson::{Curve, Run, Sketch as Asked, SketchLayer, SketchView};
-use crate::plot::sketch::{Show, View};
+use crate::asked;
+use crate::lesson::{Curve, Run, Sketch as Asked};
 use crate::plot::{Build, PlotSpec, PlotStyle, Runner, panels, run_svg};
-use crate::study::curve::{Ask, Numbers, Scale, together};
+use crate::study::curve::{Numbers, together};
 use crate::study::{self, Sketch};
 
 /// Width and height of a curve, in pixels of 1/96 inch.
@@ -15,15 +15,7 @@ const CURVE: (u32, u32) = (660, 280);
 const SKETCH: (u32, u32) = (660, 280);
 
 pub(super) fn curve(curve: &Curve, ink: Ink<'_>) -> Markup {
-    let ask = Ask {
-        find: curve.find,
-        against: curve.against,
-        from: curve.from,
-        to: curve.to,
-        scale: if curve.log { Scale::Log } else { Scale::Linear },
-        limits: curve.limits.clone(),
-        family: curve.family.clone(),
-    };
+    let ask = asked::curve(curve);
     let own = ink.subject;
     let numbers = Numbers { givens: &own.outcome.givens, spreads: &own.tally.spreads };
     let beside: Vec<_> = ink.companion.iter().map(|it| &it.outcome.givens).collect();
@@ -55,22 +47,11 @@ pub(super) fn sketch(asked: &Asked, ink: Ink<'_>) -> Markup {
     if let Some(companion) = ink.companion {
         sketch = sketch.with_ghost(of(companion));
     }
-    let view = match asked.view {
-        SketchView::Side => View::Side,
-        SketchView::Top => View::Top,
-        SketchView::Rear => View::Rear,
-    };
-    let shows = |layer| asked.show.contains(&layer);
-    let show = Show {
-        pressure: shows(SketchLayer::Pressure),
-        cg: shows(SketchLayer::Cg),
-        weight: shows(SketchLayer::Weight),
-        parts: shows(SketchLayer::Parts),
-    };
+    let how = asked::sketch(asked);
     html! {
         figure {
             @if let Some(title) = &asked.title { h3 { (title) } }
-            (PreEscaped(crate::plot::sketch::svg(&sketch, (view, show), ink.units, SKETCH)))
+            (PreEscaped(crate::plot::sketch::svg(&sketch, how, ink.units, SKETCH)))
             figcaption { (sketch.in_words(ink.units)) }
         }
     }
@@ -78,9 +59,7 @@ pub(super) fn sketch(asked: &Asked, ink: Ink<'_>) -> Markup {
 
 /// A run as it looks from start to end.
 pub(super) fn run(asked: &Run, ink: Ink<'_>) -> Markup {
-    let Run { kind, from, to, speed, on, off, pulse, .. } = *asked;
-    let ask = study::run::Ask { kind, from, to, speed, on, off, pulse };
-    let run = match study::Run::of(&ask, &ink.subject.outcome.givens) {
+    let run = match study::Run::of(&asked::run(asked), &ink.subject.outcome.givens) {
         Ok(run) => run,
         Err(why) => return html! { p { (why.to_string()) } },
     };

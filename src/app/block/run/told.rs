@@ -4,10 +4,11 @@ use iced::widget::canvas::Cache;
 
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
+use crate::asked;
 use crate::lesson::Run;
 use crate::plot::{PlotSpec, Role, Runner, Table, panels, table_of};
 use crate::quantity::Units;
-use crate::study::{self, run::Ask};
+use crate::study;
 
 /// A run drawn, and for which builds it was drawn.
 pub struct Told {
@@ -54,8 +55,7 @@ impl Told {
     /// # Errors
     /// In words, why the reader's build makes no run.
     pub fn of(asked: &Run, desk: &Desk, units: &Units) -> Result<Self, String> {
-        let Run { kind, from, to, speed, on, off, pulse, .. } = *asked;
-        let ask = Ask { kind, from, to, speed, on, off, pulse };
+        let ask = asked::run(asked);
         let own = study::Run::of(&ask, &desk.outcome.givens).map_err(|why| why.to_string())?;
         let mut runs = vec![(Role::Yours, desk.name(), own)];
         runs.extend(desk.company.all().iter().filter_map(|companion| {
