@@ -3,12 +3,14 @@
 pub mod catalogue;
 pub mod checks;
 mod evaluate;
+mod network;
 mod rule;
 mod value;
 mod words;
 mod working;
 
-pub use evaluate::{Course, bears_on, evaluate, used_by};
+pub use evaluate::{Course, evaluate};
+pub use network::{bears_on, used_by};
 pub use rule::{Caution, Fault, Input, Inputs, Maybe, Need, Outcome, Rule};
 pub use value::{Givens, Known, Lack, Lacks, Origin, Value, Values};
 pub use words::{impossible, impossible_given as out_of_bounds};

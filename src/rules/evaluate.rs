@@ -3,136 +3,11 @@
 use std::sync::LazyLock;
 
 use super::catalogue::{self, Pair};
-use super::rule::{Fault, Rule};
+use super::network::{Reach, STATIONS, Station};
+use super::rule::{Caution, Fault, Rule};
 use super::value::{Givens, Known, Lack, Lacks, Origin, Value, Values};
 use super::words;
-use crate::quantity::{AnyId, Entry, Role, catalogue as quantities};
-
-/// The order in which quantities can be found: a quantity comes after all that its rule needs.
-static ORDER: LazyLock<Vec<usize>> = LazyLock::new(order);
-
-/// The quantities in an order that finds each after all it needs; the two of a pair stand
-/// together, after all that either of their rules needs.
-fn order() -> Vec<usize> {
-    let entries = quantities::all();
-    let mut order = Vec::with_capacity(entries.len());
-    let mut seen = vec![false; entries.len()];
-    for entry in entries {
-        visit(entry.id, &mut seen, &mut order);
-    }
-    order
-}
-
-fn visit(id: AnyId, seen: &mut [bool], order: &mut Vec<usize>) {
-    let pair = catalogue::partner(id);
-    let together = pair.map_or_else(|| vec![id], |pair| vec![pair.one, pair.other]);
-    let places: Vec<usize> = together.iter().filter_map(|id| quantities::index(*id)).collect();
-    if places.iter().any(|&place| seen[place]) {
-        return;
-    }
-    for &place in &places {
-        seen[place] = true;
-    }
-    for rule in together.iter().filter_map(|id| catalogue::finder(*id)) {
-        for need in &rule.needs {
-            visit(need.id, seen, order);
-        }
-    }
-    order.extend(places);
-}
-
-/// All that a pass asks of one quantity, looked up once.
-struct Station {
-    entry: &'static Entry,
-    rule: Option<&'static Rule>,
-    /// The places of what the rule needs, and whether it can do without.
-    needs: Vec<(usize, bool)>,
-    /// The other way to say it.
-    partner: Option<Partner>,
-    /// Itself, or its partner, as what is lacking.
-    itself: [Lack; 1],
-    /// The places of the quantities whose rules need it, or that say the same in another way.
-    dependents: Vec<usize>,
-}
-
-struct Partner {
-    pair: &'static Pair,
-    place: usize,
-}
-
-impl Station {
-    /// The places of what it is found from.
-    fn sources(&self) -> impl Iterator<Item = usize> {
-        let partner = self.partner.as_ref().map(|partner| partner.place);
-        self.needs.iter().map(|(place, _)| *place).chain(partner)
-    }
-}
-
-/// A station for each quantity, in the order of the catalogue.
-static STATIONS: LazyLock<Vec<Station>> = LazyLock::new(|| {
-    let mut stations: Vec<Station> = quantities::all().iter().map(station).collect();
-    for place in 0..stations.len() {
-        let sources: Vec<usize> = stations[place].sources().collect();
-        for source in sources {
-            stations[source].dependents.push(place);
-        }
-    }
-    stations
-});
-
-fn station(entry: &'static Entry) -> Station {
-    let rule = catalogue::finder(entry.id);
-    let needs = rule.into_iter().flat_map(|rule| &rule.needs);
-    let partner = catalogue::partner(entry.id).and_then(|pair| {
-        let other = if pair.one == entry.id { pair.other } else { pair.one };
-        Some(Partner { pair, place: quantities::index(other)? })
-    });
-    let itself = match &partner {
-        Some(Partner { pair, .. }) => vec![pair.one, pair.other],
-        None => vec![entry.id],
-    };
-    Station {
-        entry,
-        rule,
-        needs: needs
-            .filter_map(|need| Some((quantities::index(need.id)?, need.optional)))
-            .collect(),
-        partner,
-        itself: [itself],
-        dependents: Vec::new(),
-    }
-}
-
-/// Everything reached from some quantities by a step from each to others.
-fn reach<I: Iterator<Item = usize>>(
-    from: &[AnyId],
-    step: impl Fn(&'static Station) -> I,
-) -> Vec<bool> {
-    let mut reached = vec![false; STATIONS.len()];
-    let mut waiting: Vec<usize> = from.iter().filter_map(|id| quantities::index(*id)).collect();
-    while let Some(place) = waiting.pop() {
-        if !reached[place] {
-            reached[place] = true;
-            waiting.extend(step(&STATIONS[place]));
-        }
-    }
-    reached
-}
-
-/// Whether a number bears on an answer: the answer's rule needs it, or something found from it. A
-/// number bears on itself.
-pub fn bears_on(number: AnyId, answer: AnyId) -> bool {
-    let reached = reach(&[answer], Station::sources);
-    quantities::index(number).is_some_and(|place| reached[place])
-}
-
-/// The quantities whose rules need a number, in the order of the catalogue.
-pub fn used_by(number: AnyId) -> impl Iterator<Item = AnyId> {
-    catalogue::all()
-        .iter()
-        .filter(move |rule| rule.needs.iter().any(|need| need.id == number))
-        .map(|rule| rule.finds)
-}
+use crate::quantity::{AnyId, Role, catalogue as quantities};
 
 /// The part of a pass that a change of some given numbers can reach, for asking the same question
 /// many times over: a curve, a spread. The numbers are those of a whole pass; a caution that looks
@@ -141,38 +16,46 @@ pub fn used_by(number: AnyId) -> impl Iterator<Item = AnyId> {
 pub struct Course {
     places: Vec<usize>,
     /// The pairs both of whose quantities it passes.
-    pairs: Vec<&'static Pair>,
+    pairs: Vec<&'static Both>,
 }
+
+/// A pair with the places of its two.
+#[derive(Debug)]
+struct Both {
+    pair: &'static Pair,
+    places: [usize; 2],
+}
+
+static PAIRS: LazyLock<Vec<Both>> = LazyLock::new(|| {
+    let places = |pair: &Pair| Some([quantities::index(pair.one)?, quantities::index(pair.other)?]);
+    catalogue::PAIRS.iter().filter_map(|pair| Some(Both { pair, places: places(pair)? })).collect()
+});
 
 impl Course {
     /// All of the rules.
     fn whole() -> &'static Self {
-        static WHOLE: LazyLock<Course> = LazyLock::new(|| Course::over(&|_| true));
+        static WHOLE: LazyLock<Course> = LazyLock::new(|| Course::over(&Reach::whole()));
         &WHOLE
     }
 
-    fn over(passes: &dyn Fn(usize) -> bool) -> Self {
-        let here = |id| quantities::index(id).is_some_and(passes);
+    fn over(reach: &Reach) -> Self {
         Self {
-            places: ORDER.iter().copied().filter(|place| passes(*place)).collect(),
-            pairs: catalogue::PAIRS
+            places: reach.places().collect(),
+            pairs: PAIRS
                 .iter()
-                .filter(|pair| here(pair.one) && here(pair.other))
+                .filter(|both| both.places.iter().all(|place| reach.has(*place)))
                 .collect(),
         }
     }
 
     /// What `changed` can reach.
     pub fn from(changed: &[AnyId]) -> Self {
-        let reached = reach(changed, |station| station.dependents.iter().copied());
-        Self::over(&|place| reached[place])
+        Self::over(&Reach::from(changed))
     }
 
     /// What `changed` can reach on the way to `wanted`; nothing else is brought up to date.
     pub fn between(changed: &[AnyId], wanted: &[AnyId]) -> Self {
-        let reached = reach(changed, |station| station.dependents.iter().copied());
-        let leads = reach(wanted, Station::sources);
-        Self::over(&|place| reached[place] && leads[place])
+        Self::over(&Reach::from(changed).and(&Reach::to(wanted)))
     }
 
     /// Whether it passes nothing at all.
@@ -201,7 +84,9 @@ impl Course {
     /// nothing but what the course starts from.
     pub fn run(&self, givens: &Givens, values: &mut Values) {
         for &place in &self.places {
-            values.slots[place] = given(givens, place).unwrap_or(Value::Missing(Lacks::default()));
+            if let Some(value) = given(givens, place) {
+                values.slots[place] = value;
+            }
         }
         self.find(givens, values);
     }
@@ -213,37 +98,37 @@ impl Course {
                 continue;
             }
             let station = &STATIONS[place];
-            values.slots[place] = match (&station.partner, station.rule) {
-                (Some(partner), Some(rule)) => {
-                    found_by_partner(partner, (station, rule), givens, values)
-                }
-                (None, Some(rule)) => found(station, rule, values),
-                (_, None) => match station.entry.role {
+            let found = match (&station.partner, station.rule) {
+                // One of a pair is found from the other when that one is given.
+                (Some(partner), _) if givens.at(partner.place).is_none() => Err(lacking(station)),
+                (_, Some(rule)) => found(station, rule, values),
+                (_, None) => Err(match station.entry.role {
                     Role::Given { assumed: Some(si) } => known(si, Origin::Assumed),
-                    _ => Value::Missing(Lacks::own(&station.itself)),
-                },
+                    _ => lacking(station),
+                }),
             };
-            caution(station, place, values);
+            match found {
+                Ok(si) => {
+                    values.slots[place].hold(si);
+                    caution(station, place, values);
+                }
+                Err(value) => values.slots[place] = value,
+            }
         }
-        for pair in &self.pairs {
-            compare(pair, givens, values);
+        for both in &self.pairs {
+            compare(both, givens, values);
         }
     }
 }
 
 /// Says what is to be said of a number just found, which now stands among the values.
 fn caution(station: &'static Station, place: usize, values: &mut Values) {
-    let Some(rule) = station.rule else { return };
-    let said: Vec<_> = rule
-        .cautions
-        .iter()
-        .filter(|caution| (caution.when)(values))
-        .map(|caution| caution.says.into())
-        .collect();
-    if let Value::Known(known) = &mut values.slots[place]
-        && known.origin == Origin::Found
-    {
-        known.cautions.splice(0..0, said);
+    let cautions = station.rule.map_or(&[][..], |rule| rule.cautions);
+    let applies = |caution: &&Caution| (caution.when)(values);
+    let said: Vec<_> = cautions.iter().filter(applies).map(|caution| caution.says.into()).collect();
+    let link = station.partner.as_ref().map(|partner| partner.pair.link.into());
+    if let Value::Known(known) = &mut values.slots[place] {
+        known.cautions.extend(said.into_iter().chain(link));
     }
 }
 
@@ -273,45 +158,40 @@ fn given(givens: &Givens, place: usize) -> Option<Value> {
     })
 }
 
-/// One of a pair, from the other when that one is given.
-fn found_by_partner(
-    partner: &Partner,
-    (station, rule): (&'static Station, &'static Rule),
-    givens: &Givens,
-    values: &Values,
-) -> Value {
-    if givens.at(partner.place).is_none() {
-        return Value::Missing(Lacks::own(&station.itself));
-    }
-    let mut value = found(station, rule, values);
-    if let Value::Known(known) = &mut value {
-        known.cautions.push(partner.pair.link.into());
-    }
-    value
+/// Nothing is known of a quantity but that itself, or its partner, is lacking.
+fn lacking(station: &'static Station) -> Value {
+    Value::Missing(Lacks::own(&station.itself))
 }
 
-/// What a rule finds from what is known so far.
-fn found(station: &'static Station, rule: &'static Rule, values: &Values) -> Value {
+/// The number that a rule finds from what is known so far, in SI units, or what stands in its place.
+fn found(station: &'static Station, rule: &'static Rule, values: &Values) -> Result<f64, Value> {
     let mut lacks = Lacks::default();
     for &(place, optional) in &station.needs {
         match &values.slots[place] {
             Value::Known(_) => {}
-            Value::Invalid(why) => return Value::Invalid(why.clone()),
+            Value::Invalid(why) => return Err(Value::Invalid(why.clone())),
             Value::Missing(missing) if !optional => lacks = lacks.with(missing),
             Value::Missing(_) => {}
         }
     }
     if !lacks.is_empty() {
-        return Value::Missing(lacks);
+        return Err(Value::Missing(lacks));
     }
     match rule.find(values) {
-        Ok(si) if si.is_finite() => known(si, Origin::Found),
-        Ok(_) => Value::Invalid(words::not_a_number(rule, values).into()),
-        Err(Fault::Impossible(why)) => Value::Invalid(words::impossible(why).into()),
-        Err(Fault::Needs(ids)) => {
-            Value::Missing(ids.iter().fold(lacks, |lacks, id| lacks.with(&lacks_of(*id, values))))
-        }
-        Err(Fault::NeedsOneOf(ids)) => {
+        Ok(si) if si.is_finite() => Ok(si),
+        Ok(_) => Err(Value::Invalid(words::not_a_number(rule, values).into())),
+        Err(fault) => Err(without(fault, values)),
+    }
+}
+
+/// What stands in the place of a number that a rule does not find.
+fn without(fault: Fault, values: &Values) -> Value {
+    match fault {
+        Fault::Impossible(why) => Value::Invalid(words::impossible(why).into()),
+        Fault::Needs(ids) => Value::Missing(
+            ids.iter().fold(Lacks::default(), |lacks, id| lacks.with(&lacks_of(*id, values))),
+        ),
+        Fault::NeedsOneOf(ids) => {
             // Of each way, what it lacks first: one question at a time.
             let first = |id: &AnyId| lacks_of(*id, values).first().cloned();
             let mut ways = Lack::new();
@@ -334,50 +214,20 @@ fn lacks_of(id: AnyId, values: &Values) -> Lacks {
 }
 
 /// Says so when both of a pair are given and do not agree with what links them.
-fn compare(pair: &Pair, givens: &Givens, values: &mut Values) {
-    let (Some(one), Some(other)) = (quantities::index(pair.one), quantities::index(pair.other))
-    else {
-        return;
-    };
+fn compare(both: &Both, givens: &Givens, values: &mut Values) {
+    let [one, other] = both.places;
     if givens.at(one).is_none() || givens.at(other).is_none() {
         return;
     }
     let station = &STATIONS[one];
     let Some(rule) = station.rule else { return };
-    let Value::Known(linked) = found(station, rule, values) else { return };
-    let Some(said) = values.si(pair.one) else { return };
-    if (linked.si - said).abs() > 0.01 * said.abs().max(linked.si.abs()) {
-        let words = words::pair_disagrees(pair, linked.si);
-        for place in [one, other] {
+    let Ok(linked) = found(station, rule, values) else { return };
+    let Some(said) = values.si_at(one) else { return };
+    if (linked - said).abs() > 0.01 * said.abs().max(linked.abs()) {
+        let words = words::pair_disagrees(both.pair, linked);
+        for place in both.places {
             if let Value::Known(known) = &mut values.slots[place] {
                 known.cautions.push(words.clone().into());
-            }
-        }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_quantity_stands_once_and_after_all_its_rule_needs() {
-        let entries = quantities::all();
-        let mut places = vec![None; entries.len()];
-        for (place, &index) in ORDER.iter().enumerate() {
-            assert_eq!(places[index].replace(place), None, "{} stands twice", entries[index].id);
-        }
-        let place = |id: AnyId| places[quantities::index(id).unwrap()].unwrap();
-        for rule in catalogue::all() {
-            let partner = catalogue::partner(rule.finds);
-            for need in &rule.needs {
-                let own = partner.is_some_and(|pair| [pair.one, pair.other].contains(&need.id));
-                assert!(
-                    own || place(need.id) < place(rule.finds),
-                    "{} before {}",
-                    rule.finds,
-                    need.id
-                );
             }
         }
     }

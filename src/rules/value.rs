@@ -107,6 +107,20 @@ pub enum Value {
 }
 
 impl Value {
+    /// Holds a number that a rule found, with nothing said of it yet.
+    pub(super) fn hold(&mut self, si: f64) {
+        match self {
+            // The room of the last cautions is kept.
+            Self::Known(known) => {
+                (known.si, known.origin) = (si, Origin::Found);
+                known.cautions.clear();
+            }
+            _ => {
+                *self = Self::Known(Known { si, origin: Origin::Found, cautions: Vec::new() });
+            }
+        }
+    }
+
     /// The number in SI units, if there is one.
     pub fn si(&self) -> Option<f64> {
         match self {

@@ -2,7 +2,6 @@
 
 use std::cell::RefCell;
 
-use super::outcome::Outcome;
 use crate::quantity::AnyId;
 use crate::rules::{Course, Givens, Origin, Value, Values, catalogue::partner, evaluate};
 use crate::study::words::lacking;
@@ -26,20 +25,6 @@ impl Changed {
         let values = evaluate(&givens);
         let course = Course::between(&[by], wanted);
         Self { by, course, scratch: RefCell::new((givens, values)) }
-    }
-
-    /// The same where all that follows from the numbers is known already; none when the change does
-    /// not bear on what is wanted.
-    pub fn of(by: AnyId, outcome: &Outcome, wanted: &[AnyId]) -> Option<Self> {
-        let course = Course::between(&[by], wanted);
-        if course.is_empty() {
-            return None;
-        }
-        if partner(by).is_some() {
-            return Some(Self::new(by, &outcome.givens, wanted));
-        }
-        let scratch = RefCell::new((outcome.givens.clone(), outcome.values.clone()));
-        Some(Self { by, course, scratch })
     }
 
     /// Reads what is known with the number at `x`, SI; only what is wanted is up to date.
@@ -69,6 +54,44 @@ impl Changed {
         }
         course.run(givens, values);
         found
+    }
+}
+
+/// A build whose numbers are known, on which one number after another is tried and put back.
+pub(super) struct Trial<'v> {
+    known: &'v Values,
+    givens: Givens,
+    values: Values,
+}
+
+impl<'v> Trial<'v> {
+    /// The build of `givens`, of which all that follows is `known`.
+    pub fn new(givens: &Givens, known: &'v Values) -> Self {
+        Self { known, givens: givens.clone(), values: known.clone() }
+    }
+
+    /// Reads what is known with a given number at each of some places, SI, nothing where there is
+    /// no place. `course` leads from it to all that is read.
+    pub fn of<R, const N: usize>(
+        &mut self,
+        id: AnyId,
+        places: [Option<f64>; N],
+        course: &Course,
+        read: impl Fn(&Values) -> R,
+    ) -> [Option<R>; N] {
+        let before = self.givens.get(id);
+        let origin = self.known.origin(id).unwrap_or(Origin::Given);
+        let seen = places.map(|place| {
+            self.givens.put(id, place?, origin);
+            course.run(&self.givens, &mut self.values);
+            Some(read(&self.values))
+        });
+        match before {
+            Some((si, origin)) => self.givens.put(id, si, origin),
+            None => self.givens.clear(id),
+        }
+        course.restore(self.known, &mut self.values);
+        seen
     }
 }
 

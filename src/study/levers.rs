@@ -1,11 +1,11 @@
 //! Levers: what one more step of each given number does to an answer, the largest effect first.
 
-use super::changed::{Changed, number};
+use super::changed::{Changed, Trial, number};
 use super::moved::Moved;
 use super::outcome::Outcome;
 use super::words::label;
-use crate::quantity::{AnyId, Effort, Step, Units, catalogue};
-use crate::rules::Origin;
+use crate::quantity::{AnyId, Effort, Entry, Step, Units, catalogue};
+use crate::rules::{Course, Origin, Values, catalogue::partner};
 
 /// A change smaller than this part of the number is rounding, not an effect.
 const ROUNDING: f64 = 1e-12;
@@ -70,10 +70,11 @@ impl Levers {
     pub fn of(of: impl Into<AnyId>, step: &Step, outcome: &Outcome) -> Self {
         let of = of.into();
         let now = number(outcome.values.of(of));
+        let mut trial = Trial::new(&outcome.givens, &outcome.values);
         let mut levers: Vec<Lever> = match &now {
             Ok(before) => catalogue::all()
                 .iter()
-                .filter_map(|entry| lever(of, *before, entry.id, step, outcome))
+                .filter_map(|entry| lever((of, *before), entry, step, outcome, &mut trial))
                 .collect(),
             Err(_) => Vec::new(),
         };
@@ -149,15 +150,31 @@ impl Levers {
     }
 }
 
-fn lever(of: AnyId, before: f64, id: AnyId, step: &Step, outcome: &Outcome) -> Option<Lever> {
-    let entry = catalogue::find(id.name())?;
+fn lever(
+    (of, before): (AnyId, f64),
+    entry: &'static Entry,
+    step: &Step,
+    outcome: &Outcome,
+    trial: &mut Trial<'_>,
+) -> Option<Lever> {
+    let id = entry.id;
     let from = outcome.values.si(id)?;
     if id == of || outcome.values.origin(id)? == Origin::Found {
         return None;
     }
+    let course = Course::between(&[id], &[of]);
+    if course.is_empty() {
+        return None;
+    }
     let change = step.of(entry, from)?;
     let to = [from + change, from - change].into_iter().find(|to| entry.admits(*to))?;
-    let after = Changed::of(id, outcome, &[of])?.at(to, |values| number(values.of(of)));
+    let read = |values: &Values| number(values.of(of));
+    let after = if said_twice(id, outcome) {
+        Changed::new(id, &outcome.givens, &[of]).at(to, read)
+    } else {
+        let [after] = trial.of(id, [Some(to)], &course, read);
+        after?
+    };
     if after.as_ref().is_ok_and(|after| (after - before).abs() <= ROUNDING * before.abs()) {
         return None;
     }
@@ -166,4 +183,11 @@ fn lever(of: AnyId, before: f64, id: AnyId, step: &Step, outcome: &Outcome) -> O
         .and_then(|range| range.contributions.iter().find(|part| part.id == id))
         .map(|part| part.share);
     Some(Lever { id, effort: entry.effort, counted: entry.whole, from, to, before, after, doubt })
+}
+
+/// Whether both ways to say a number are given: one does not move without the other.
+fn said_twice(id: AnyId, outcome: &Outcome) -> bool {
+    partner(id).is_some_and(|pair| {
+        [pair.one, pair.other].iter().all(|id| outcome.givens.get(*id).is_some())
+    })
 }

@@ -6,6 +6,7 @@
 
 use std::collections::BTreeMap;
 
+use super::changed::Trial;
 use crate::quantity::{AnyId, catalogue};
 use crate::rules::{Course, Givens, Origin, Value, Values};
 
@@ -77,9 +78,9 @@ pub(super) enum Effect {
 /// Spreads that are not positive and finite, or of quantities nobody gave, are passed over.
 pub fn ranges(givens: &Givens, values: &Values, spreads: &BTreeMap<AnyId, f64>) -> Ranges {
     let mut effects: BTreeMap<AnyId, Vec<(AnyId, Effect)>> = BTreeMap::new();
-    let mut scratch = (givens.clone(), values.clone());
+    let mut trial = Trial::new(givens, values);
     for (&id, &spread) in spreads {
-        for (found, effect) in effects_of(id, spread, values, &mut scratch) {
+        for (found, effect) in effects_of(id, spread, values, &mut trial) {
             effects.entry(found).or_default().push((id, effect));
         }
     }
@@ -100,12 +101,11 @@ pub fn ranges(givens: &Givens, values: &Values, spreads: &BTreeMap<AnyId, f64>) 
 }
 
 /// What a spread of one given does to each number it bears on: the rules run again at each step.
-/// The scratch holds the numbers as they are, before and after.
 fn effects_of(
     id: AnyId,
     spread: f64,
     values: &Values,
-    (givens, scratch): &mut (Givens, Values),
+    trial: &mut Trial<'_>,
 ) -> Vec<(AnyId, Effect)> {
     let (Some(entry), Value::Known(known)) = (catalogue::find(id.name()), values.of(id)) else {
         return Vec::new();
@@ -114,20 +114,8 @@ fn effects_of(
         return Vec::new();
     }
     let course = Course::from(&[id]);
-    let before = givens.get(id);
-    let steps = STEPS.map(|step| {
-        let si = known.si + step * spread;
-        entry.admits(si).then(|| {
-            givens.put(id, si, known.origin);
-            course.run(givens, scratch);
-            course.numbers(scratch).collect::<Vec<_>>()
-        })
-    });
-    match before {
-        Some((si, origin)) => givens.put(id, si, origin),
-        None => givens.clear(id),
-    }
-    course.restore(values, scratch);
+    let places = STEPS.map(|step| Some(known.si + step * spread).filter(|si| entry.admits(*si)));
+    let steps = trial.of(id, places, &course, |values| course.numbers(values).collect::<Vec<_>>());
     let at = |place: usize| steps.each_ref().map(|step| Some(step.as_ref()?[place]));
     let reached = course.passes().zip(course.numbers(values)).enumerate();
     reached
