@@ -29,29 +29,58 @@ const ROUNDS: usize = 40;
 /// Points of the curves that are held against as many passes.
 const POINTS: u32 = 200;
 
+/// One figure: what it is called, ours, what it is held against, and the ratio it may reach.
+type Figure = (String, Duration, Duration, f64);
+
+/// The parts, each by a word that asks for it alone: `cargo bench --bench ratios -- rules`.
+const PARTS: [(&str, fn() -> Vec<Figure>); 4] =
+    [("rules", rules), ("curves", curves), ("levers", levers), ("lessons", lessons)];
+
 fn main() -> ExitCode {
+    let asked: Vec<String> = std::env::args().skip(1).filter(|a| !a.starts_with('-')).collect();
     let mut out = stdout().lock();
     let mut fits = true;
     writeln!(out, "{:<64}{:>12}{:>12}{:>9}{:>9}", "figure", "ours", "beside", "ratio", "goal")
         .unwrap();
-    let mut line = |figure: &str, ours: Duration, beside: Duration, goal: f64| {
-        let ratio = ours.as_secs_f64() / beside.as_secs_f64();
-        fits &= ratio <= goal;
-        writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
-    };
-    let (found, [ours, hand]) = rules_beside_hand();
-    line(&format!("{found} rules / the same formulas on bare f64"), ours, hand, 1.5);
-    for (name, ours, passes) in curves_beside_passes() {
-        line(&format!("{POINTS} points of {name} / {POINTS} passes"), ours, passes, 1.2);
+    let all = asked.is_empty();
+    for (_, part) in PARTS.iter().filter(|(name, _)| all || asked.iter().any(|a| a == name)) {
+        for (figure, ours, beside, goal) in part() {
+            let ratio = ours.as_secs_f64() / beside.as_secs_f64();
+            fits &= ratio <= goal;
+            writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
+        }
     }
-    let budget = Duration::from_millis(2);
-    for (name, id) in [("low end", LOW_END_PRESSURE.any()), ("run-up time", RUN_UP_TIME.any())] {
-        let took = levers_with_spread(id);
-        line(&format!("whole sheet, spread, levers of the {name} / 2 ms"), took, budget, 1.0);
-    }
-    let [ours, bare] = lessons_beside_markdown();
-    line("all lessons parsed and bound / Markdown iterated", ours, bare, 3.0);
     if fits { ExitCode::SUCCESS } else { ExitCode::FAILURE }
+}
+
+fn rules() -> Vec<Figure> {
+    let (found, [ours, hand]) = rules_beside_hand();
+    vec![(format!("{found} rules / the same formulas on bare f64"), ours, hand, 1.5)]
+}
+
+fn curves() -> Vec<Figure> {
+    curves_beside_passes()
+        .into_iter()
+        .map(|(name, ours, passes)| {
+            (format!("{POINTS} points of {name} / {POINTS} passes"), ours, passes, 1.2)
+        })
+        .collect()
+}
+
+fn levers() -> Vec<Figure> {
+    let answers = [("low end", LOW_END_PRESSURE.any()), ("run-up time", RUN_UP_TIME.any())];
+    answers
+        .into_iter()
+        .map(|(name, id)| {
+            let figure = format!("whole sheet, spread, levers of the {name} / 2 ms");
+            (figure, levers_with_spread(id), Duration::from_millis(2), 1.0)
+        })
+        .collect()
+}
+
+fn lessons() -> Vec<Figure> {
+    let [ours, bare] = lessons_beside_markdown();
+    vec![("all lessons parsed and bound / Markdown iterated".to_owned(), ours, bare, 3.0)]
 }
 
 /// The quickest of some rounds of each, taken in turn, each round so many times over.
