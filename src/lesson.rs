@@ -17,6 +17,7 @@ mod library;
 mod link;
 mod markdown;
 mod place;
+mod printed;
 mod problem;
 pub mod proof;
 mod prose;
@@ -31,7 +32,6 @@ pub use block::{
     SideBySide, Sketch, SketchLayer, SketchView, Slip, SlipValue, Step, Target as TargetBlock,
     Tolerance, Variant,
 };
-pub use claim::{Claim, Says, Way};
 pub use document::{
     AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,
     Target,
@@ -40,6 +40,7 @@ pub use library::{Folder, Joined, Library, Memory, Shipped, Source};
 pub use problem::Problem;
 pub use words::{Section, of_spans, plain_text, reading_minutes, sections, word_count};
 
+use claim::Claim;
 use place::{Origin, Report};
 
 /// Reads one lesson. What is wrong with it is part of the result, and the rest still works.
@@ -61,10 +62,11 @@ pub fn page(source: &str, file: &str) -> Lesson {
     finished(lesson, report)
 }
 
-/// What is wrong with a lesson, or with a page, that it works with: only proofreading pays for this.
-fn flaws(source: &str, file: &str, is_page: bool) -> Vec<Problem> {
+/// A lesson, or a page, with what it says of the rules, and what is wrong with it that it works with:
+/// only proofreading pays for this.
+fn proofread(source: &str, file: &str, is_page: bool) -> (Lesson, Vec<Claim>, Vec<Problem>) {
     let mut report = Report::proofing(file, source);
-    let mut lesson = Lesson::default();
+    let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
     if is_page {
         read_from(0, source, &mut lesson, &mut report);
     } else {
@@ -72,7 +74,8 @@ fn flaws(source: &str, file: &str, is_page: bool) -> Vec<Problem> {
         read_from(start, source, &mut lesson, &mut report);
         prose::check(&mut report, grades);
     }
-    report.into_flaws()
+    let (claims, flaws) = report.into_proof();
+    (lesson, claims, flaws)
 }
 
 fn read_from(start: usize, source: &str, lesson: &mut Lesson, report: &mut Report) {
@@ -84,6 +87,6 @@ fn read_from(start: usize, source: &str, lesson: &mut Lesson, report: &mut Repor
 }
 
 fn finished(mut lesson: Lesson, report: Report) -> Lesson {
-    (lesson.mentions, lesson.claims, lesson.problems) = report.finish();
+    (lesson.mentions, lesson.problems) = report.finish();
     lesson
 }

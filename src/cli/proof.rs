@@ -11,7 +11,7 @@ use crate::lesson::{Folder, Lesson, Library, Problem, Shipped, Source, proof};
 /// The name of a lesson's text in its folder.
 const TEXT: &str = "lesson.md";
 
-/// Proofreads lessons: names, units, links, answers the rules do not give, text too hard to read
+/// Proofreads lessons: names, units, links, numbers the rules do not give, text too hard to read
 #[derive(Debug, Args)]
 #[command(after_help = "\
 Examples:
@@ -111,7 +111,8 @@ fn of(source: &dyn Source, only: Option<&str>) -> Proofread {
         return Proofread { lessons: library.lessons.len(), notes, problems };
     };
     let file = source.name(id);
-    problems.retain(|problem| problem.file == file);
+    let folder = Path::new(&file).parent();
+    problems.retain(|problem| Path::new(&problem.file).parent() == folder);
     let notes = library.lesson(id).map_or(0, Lesson::teacher_notes);
     Proofread { lessons: 1, notes, problems }
 }

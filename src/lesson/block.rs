@@ -1,8 +1,10 @@
 //! The live blocks: one file each. A new one is a file, an entry in [`GRAMMARS`] and a kind of block.
 
+mod basis;
 mod calculator;
 mod curve;
 mod faded;
+mod figures;
 mod guess;
 mod hundred_grams;
 mod ledger;
@@ -120,6 +122,15 @@ pub(super) const GRAMMARS: &[Grammar] = &[
         tables: &[("", run::FIELDS)],
         read: |fields, report| run::read(fields, report).map(BlockKind::Run),
     },
+    Grammar {
+        name: figures::NAME,
+        what: "a figures block",
+        tables: &[("", figures::FIELDS)],
+        read: |fields, report| {
+            figures::read(fields, report);
+            None
+        },
+    },
 ];
 
 /// Whether a fence names a live block, be it with a slip of the pen; anything else is plain code.
@@ -138,19 +149,23 @@ fn is_near(name: &str, known: &str) -> bool {
     strsim::osa_distance(name, known) <= if known.len() > 6 { 2 } else { 1 }
 }
 
-/// Reads the body of a live block whose fence stands at `at`.
+/// Reads the body of a live block whose fence stands at `at`; nothing if there is nothing to show.
 pub(super) fn read(
     info: &str,
     body: String,
     origin: &Origin,
     at: usize,
     report: &mut Report,
-) -> BlockKind {
+) -> Option<BlockKind> {
     let before = report.count();
-    if prose::NAMES.contains(&info.trim()) {
-        return prose::read(info.trim(), body, origin, at, report);
+    let name = info.trim();
+    if prose::NAMES.contains(&name) {
+        return Some(prose::read(name, body, origin, at, report));
     }
-    let kind = match GRAMMARS.iter().find(|grammar| grammar.name == info.trim()) {
+    if name == figures::NAME && !report.proofs() {
+        return None;
+    }
+    let kind = match GRAMMARS.iter().find(|grammar| grammar.name == name) {
         Some(grammar) => {
             fields::read(grammar.what, (&body, origin), at, report, grammar.read).flatten()
         }
@@ -159,14 +174,18 @@ pub(super) fn read(
             None
         }
     };
-    match kind {
+    if name == figures::NAME {
+        report.make_flaws(before);
+        return None;
+    }
+    Some(match kind {
         Some(kind) if report.count() == before => kind,
         _ => BlockKind::Broken {
             name: info.to_owned(),
             source: body,
             problems: report.since(before).to_vec(),
         },
-    }
+    })
 }
 
 fn unknown(info: &str) -> Fault {

@@ -1,7 +1,8 @@
 //! What a lesson says of the rules, put down so that proofreading can run them and compare.
 
 use super::block::{Direction, Tolerance};
-use crate::quantity::AnyId;
+use super::printed::Printed;
+use crate::quantity::{Amount, AnyId};
 
 /// Something a lesson says of the rules, with its place.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,10 +26,19 @@ pub enum Says {
         si: f64,
         /// How near is near enough.
         tolerance: Tolerance,
-        /// On which example build; nothing: on none.
-        on: Option<&'static str>,
-        /// Numbers that overrule the build's, or stand alone.
-        given: Vec<(AnyId, f64)>,
+        /// What it follows from.
+        basis: Basis,
+    },
+    /// A number is printed in the text around.
+    Prints {
+        /// Which number.
+        quantity: AnyId,
+        /// How it is printed.
+        printed: Printed,
+        /// Which end of its range it is; nothing: the number itself.
+        end: Option<End>,
+        /// What it follows from.
+        basis: Basis,
     },
     /// A number moves so when another is moved.
     Moves {
@@ -57,6 +67,24 @@ pub enum Says {
         /// What a wrong one shows.
         wrong: AnyId,
     },
+}
+
+/// What a number follows from.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Basis {
+    /// The example build it is true of; nothing: none.
+    pub on: Option<&'static str>,
+    /// Numbers that overrule the build's, or stand alone.
+    pub given: Vec<(AnyId, Amount)>,
+}
+
+/// An end of the range of a number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum End {
+    /// The lower one.
+    Low,
+    /// The upper one.
+    High,
 }
 
 /// Which way a given number is moved.

@@ -5,7 +5,6 @@ use super::block::{
     self, Calculator, Curve, Deeper, Faded, Guess, HundredGrams, Ledger, Levers, Measure,
     SideBySide, Sketch,
 };
-use super::claim::Claim;
 use super::problem::Problem;
 use crate::quantity::AnyId;
 
@@ -35,8 +34,6 @@ pub struct Lesson {
     pub headings: Vec<Heading>,
     /// What it names outside itself, for checks that need the other files.
     pub mentions: Vec<Mention>,
-    /// What it says of the rules, for checks that run them.
-    pub claims: Vec<Claim>,
     /// Everything that is wrong with it, in the order of the file; what it works with all the same is
     /// found by [`proof`](super::proof).
     pub problems: Vec<Problem>,

@@ -133,6 +133,15 @@ impl<'t> Fields<'t> {
         list.iter().filter_map(|item| self.as_text(name, item, report)).collect()
     }
 
+    /// A text, or a list of texts; empty if the field is missing.
+    pub(super) fn text_or_texts(&self, name: &str, report: &mut Report) -> Vec<Text> {
+        let is_list = |value: &Spanned<DeValue>| value.get_ref().is_array();
+        if self.table.get(name).is_some_and(is_list) {
+            return self.texts(name, report);
+        }
+        self.text(name, report).into_iter().collect()
+    }
+
     /// Yes or no; nothing if the field is missing.
     pub(super) fn truth(&self, name: &str, report: &mut Report) -> Option<bool> {
         let value = self.table.get(name)?;

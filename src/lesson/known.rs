@@ -3,7 +3,7 @@
 use super::document::MentionKind;
 use super::fields::{Fields, Text};
 use super::place::{Fault, Report};
-use crate::quantity::{self, AnyId, Entry, Role, catalogue};
+use crate::quantity::{self, Amount, AnyId, Entry, Role, catalogue};
 use crate::rules;
 
 /// What a quantity must be to stand in a place.
@@ -98,14 +98,19 @@ pub(super) fn must_bear(
 
 /// A number of the quantity, in SI units.
 pub(super) fn amount(text: &Text, entry: &Entry, report: &mut Report) -> Option<f64> {
+    sure_amount(text, entry, report).map(|amount| amount.si)
+}
+
+/// A number of the quantity with its spread, in SI units.
+pub(super) fn sure_amount(text: &Text, entry: &Entry, report: &mut Report) -> Option<Amount> {
     let number = quantity::parse(&text.value, entry).map_err(|error| {
         Fault::new(
             format!("\"{}\" does not fit: {}", text.value, error.to_string().trim_end_matches('.')),
             format!("{} with its unit", entry.dimension.in_words()),
         )
     });
-    let si = noted(number, text.at, report)?.si;
-    if !entry.admits(si) {
+    let amount = noted(number, text.at, report)?;
+    if !entry.admits(amount.si) {
         let fault = Fault::new(
             format!("{} cannot be {}", entry.label, text.value),
             "a number that is possible",
@@ -113,7 +118,7 @@ pub(super) fn amount(text: &Text, entry: &Entry, report: &mut Report) -> Option<
         report.add(text.at, fault);
         return None;
     }
-    Some(si)
+    Some(amount)
 }
 
 /// The ends of a range of the quantity, in SI units, from the fields `from` and `to`; nothing where

@@ -5,10 +5,8 @@ use super::document::Target;
 use super::front::is_plain_name;
 use super::known::{self, Wanted};
 use super::place::Fault;
+use super::printed::{self, ABOUT};
 use crate::quantity::{self, catalogue};
-
-/// How far "about 0.8 kPa" may be off, as a share.
-const ABOUT: f64 = 0.1;
 
 /// How far a number of three figures may be off, as a share.
 const EXACT: f64 = 0.006;
@@ -74,10 +72,9 @@ fn is_mail(rest: &str) -> bool {
 pub(super) fn words_of(to: &Target, words: &str) -> Option<Says> {
     let Target::Live { id, .. } = to else { return None };
     let entry = catalogue::find(id.name())?;
-    let words = words.trim();
-    let number = words.strip_prefix("about ");
-    let si = quantity::parse(number.unwrap_or(words), entry).ok()?.si;
-    Some(Says::Words { quantity: *id, si, near: if number.is_some() { ABOUT } else { EXACT } })
+    let (number, about) = printed::about(words);
+    let si = quantity::parse(number, entry).ok()?.si;
+    Some(Says::Words { quantity: *id, si, near: if about { ABOUT } else { EXACT } })
 }
 
 fn live(rest: &str) -> Result<Target, Fault> {

@@ -107,8 +107,17 @@ impl<'a> Report<'a> {
         self.flaws.push(problem);
     }
 
-    /// Notes what the lesson says of the rules at an offset of the file.
+    /// Makes flaws of what was found wrong since [`Report::count`] was `count`.
+    pub(super) fn make_flaws(&mut self, count: usize) {
+        let wrong = self.problems.split_off(count.min(self.problems.len()));
+        self.flaws.extend(wrong);
+    }
+
+    /// Notes what the text says of the rules at an offset of the file, if it is proofread.
     pub(super) fn claim(&mut self, offset: usize, says: Says) {
+        if !self.proofs {
+            return;
+        }
         let (line, column) = self.place(offset);
         self.claims.push(Claim { line, column, says });
     }
@@ -167,16 +176,15 @@ impl<'a> Report<'a> {
         self.problems.get(count..).unwrap_or_default()
     }
 
-    /// The flaws of a text that was proofread.
-    pub(super) fn into_flaws(self) -> Vec<Problem> {
-        self.flaws
+    /// What a text that was proofread says of the rules, and its flaws.
+    pub(super) fn into_proof(self) -> (Vec<Claim>, Vec<Problem>) {
+        (self.claims, self.flaws)
     }
 
-    /// Everything named outside, everything said of the rules and everything wrong, in the order of
-    /// the file.
-    pub(super) fn finish(mut self) -> (Vec<Mention>, Vec<Claim>, Vec<Problem>) {
+    /// Everything named outside and everything wrong, in the order of the file.
+    pub(super) fn finish(mut self) -> (Vec<Mention>, Vec<Problem>) {
         self.problems.sort_by_key(|problem| (problem.line, problem.column));
-        (self.mentions, self.claims, self.problems)
+        (self.mentions, self.problems)
     }
 
     fn on_character(&self, offset: usize) -> usize {

@@ -1,6 +1,7 @@
 //! Proofreading: everything wrong in a set of lessons.
 
 mod claims;
+mod prints;
 
 use std::collections::BTreeMap;
 
@@ -13,10 +14,16 @@ use crate::quantity::catalogue::nearest_of;
 pub fn check(library: &Library) -> Vec<Problem> {
     let lessons = library.lessons.iter().flat_map(|lesson| &lesson.problems);
     let mut problems: Vec<_> = library.problems.iter().chain(lessons).cloned().collect();
-    let flaws = |kept: &Kept| super::flaws(&kept.text, &kept.file, kept.is_page);
-    problems.extend(library.kept().iter().flat_map(flaws));
-    problems.extend(library.lessons.iter().flat_map(claims::problems));
+    problems.extend(library.kept().iter().flat_map(proofread));
     problems.sort_by(|a, b| (&a.file, a.line, a.column).cmp(&(&b.file, b.line, b.column)));
+    problems
+}
+
+/// What is wrong with a text that it works with.
+fn proofread(kept: &Kept) -> Vec<Problem> {
+    let (lesson, claims, mut problems) = super::proofread(&kept.text, &kept.file, kept.is_page);
+    problems.extend(claims::problems(&lesson.file, &claims));
+    problems.extend(prints::problems(&lesson, &claims));
     problems
 }
 

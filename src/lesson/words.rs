@@ -1,20 +1,29 @@
 //! The words of a lesson without its layout: for search, for counts.
 
+use super::block::{Guess, GuessKind};
 use super::document::{Block, BlockKind, Heading, Lesson, Span};
 
 /// Words a minute of an adult reading non-fiction in silence: 238, the mean over many studies in
 /// M. Brysbaert, "How many words do we read per minute?", Journal of Memory and Language 109 (2019).
 const WORDS_A_MINUTE: usize = 238;
 
+/// Words being gathered, a line for each block, cell and answer.
+#[derive(Default)]
+struct Words {
+    text: String,
+    /// Whether those are among them that are told after an answer, or to a teacher.
+    asides: bool,
+}
+
 /// Every word that a reader meets in a lesson, a line for each block, cell and answer; notes for
 /// teachers are not among them.
 pub fn plain_text(lesson: &Lesson) -> String {
-    let mut text = String::new();
+    let mut words = Words::default();
     for line in std::iter::once(&lesson.title).chain(&lesson.goals) {
-        add(&mut text, line);
+        words.add(line);
     }
-    of_blocks(&lesson.blocks, &mut text);
-    text
+    words.of_blocks(&lesson.blocks);
+    words.text
 }
 
 /// The words from one heading to the next.
@@ -28,17 +37,31 @@ pub struct Section<'a> {
 
 /// The words of a lesson's blocks, heading by heading.
 pub fn sections(lesson: &Lesson) -> Vec<Section<'_>> {
-    let mut sections = vec![Section { heading: None, text: String::new() }];
-    for block in &lesson.blocks {
-        if let BlockKind::Heading { anchor, .. } = &block.kind {
-            let heading = lesson.headings.iter().find(|heading| heading.anchor == *anchor);
-            sections.push(Section { heading, text: String::new() });
-        }
-        if let Some(section) = sections.last_mut() {
-            of_block(&block.kind, &mut section.text);
-        }
-    }
-    sections
+    sections_of(lesson, false)
+}
+
+/// The same with everything that is told only after an answer, or to a teacher.
+pub(super) fn sections_in_full(lesson: &Lesson) -> Vec<Section<'_>> {
+    sections_of(lesson, true)
+}
+
+fn sections_of(lesson: &Lesson, asides: bool) -> Vec<Section<'_>> {
+    let starts = |block: &&Block| matches!(block.kind, BlockKind::Heading { .. });
+    let section = |blocks: &[Block]| {
+        let heading = match blocks.first().map(|block| &block.kind) {
+            Some(BlockKind::Heading { anchor, .. }) => {
+                lesson.headings.iter().find(|heading| heading.anchor == *anchor)
+            }
+            _ => None,
+        };
+        let mut words = Words { asides, ..Words::default() };
+        words.of_blocks(blocks);
+        Section { heading, text: words.text }
+    };
+    let before = lesson.blocks.iter().take_while(|block| !starts(block)).count();
+    let (first, rest) = lesson.blocks.split_at(before);
+    let under = rest.chunk_by(|_, next| !starts(&next)).map(section);
+    std::iter::once(section(first)).chain(under).collect()
 }
 
 /// How many words a lesson has.
@@ -71,79 +94,106 @@ pub fn of_spans(spans: &[Span]) -> String {
     text
 }
 
-fn of_blocks(blocks: &[Block], text: &mut String) {
-    for block in blocks {
-        of_block(&block.kind, text);
+impl Words {
+    fn add(&mut self, line: &str) {
+        let line = line.trim();
+        if !line.is_empty() {
+            self.text.push_str(line);
+            self.text.push('\n');
+        }
     }
-}
 
-fn of_block(kind: &BlockKind, text: &mut String) {
-    match kind {
-        BlockKind::Heading { spans, .. } | BlockKind::Paragraph(spans) => {
-            add(text, &of_spans(spans));
+    fn add_aside(&mut self, spans: &[Span]) {
+        if self.asides {
+            self.add(&of_spans(spans));
         }
-        BlockKind::List { items, .. } => items.iter().for_each(|item| of_blocks(item, text)),
-        BlockKind::Quote(blocks) | BlockKind::Alert { blocks, .. } => of_blocks(blocks, text),
-        BlockKind::Footnote { name, blocks } => {
-            add(text, name);
-            of_blocks(blocks, text);
-        }
-        BlockKind::Table { header, rows, .. } => {
-            let cells = header.iter().chain(rows.iter().flatten());
-            cells.for_each(|cell| add(text, &of_spans(cell)));
-        }
-        BlockKind::Code { language, text: code } => {
-            add(text, language);
-            add(text, code);
-        }
-        BlockKind::Formula(tex) => add(text, tex),
-        BlockKind::Picture { alt, .. } => add(text, alt),
-        BlockKind::Rule => {}
-        BlockKind::Calculator(calculator) => add(text, calculator.title.as_deref().unwrap_or("")),
-        BlockKind::Curve(curve) => add(text, curve.title.as_deref().unwrap_or("")),
-        BlockKind::Sketch(sketch) => add(text, sketch.title.as_deref().unwrap_or("")),
-        BlockKind::Ledger(ledger) => add(text, ledger.title.as_deref().unwrap_or("")),
-        BlockKind::SideBySide(table) => add(text, table.title.as_deref().unwrap_or("")),
-        BlockKind::Target(target) => add(text, target.title.as_deref().unwrap_or("")),
-        BlockKind::Levers(levers) => add(text, levers.title.as_deref().unwrap_or("")),
-        BlockKind::HundredGrams(grams) => add(text, grams.title.as_deref().unwrap_or("")),
-        BlockKind::Run(run) => add(text, run.title.as_deref().unwrap_or("")),
-        BlockKind::Guess(guess) => {
-            for attempt in 0..=guess.variants.len() {
-                let asked = guess.asked(attempt);
-                add(text, &of_spans(asked.question));
-                asked.choices().iter().for_each(|(_, choice)| add(text, &of_spans(&choice.text)));
+    }
+
+    fn of_guess(&mut self, guess: &Guess) {
+        for attempt in 0..=guess.variants.len() {
+            let asked = guess.asked(attempt);
+            self.add(&of_spans(asked.question));
+            for (_, choice) in asked.choices() {
+                self.add(&of_spans(&choice.text));
+                self.add_aside(&choice.reply);
             }
-            add(text, &of_spans(&guess.why));
+            match asked.kind {
+                GuessKind::Choice(_) => {}
+                GuessKind::Direction { replies, .. } => {
+                    replies.iter().for_each(|(_, reply)| self.add_aside(reply));
+                }
+                GuessKind::Number { slips, .. } => {
+                    slips.iter().for_each(|slip| self.add_aside(&slip.reply));
+                }
+            }
+            self.add_aside(asked.why);
         }
-        BlockKind::Faded(faded) => {
-            add(text, faded.title.as_deref().unwrap_or(""));
-            faded.steps.iter().for_each(|step| add(text, &of_spans(&step.say)));
-        }
-        BlockKind::Measure(measure) => {
-            add(text, &measure.what);
-            add(text, &measure.tool);
-            of_blocks(&measure.how, text);
-            add(text, &of_spans(&measure.over));
-            add(text, &of_spans(&measure.under));
-        }
-        BlockKind::Deeper(deeper) => {
-            add(text, &of_spans(&deeper.title));
-            of_blocks(&deeper.blocks, text);
-        }
-        BlockKind::Answers(blocks) => of_blocks(blocks, text),
-        BlockKind::Teacher(_) => {}
-        BlockKind::Broken { name, source, .. } => {
-            add(text, name);
-            add(text, source);
-        }
+        self.add(&of_spans(&guess.why));
     }
-}
 
-fn add(text: &mut String, line: &str) {
-    let line = line.trim();
-    if !line.is_empty() {
-        text.push_str(line);
-        text.push('\n');
+    fn of_blocks(&mut self, blocks: &[Block]) {
+        blocks.iter().for_each(|block| self.of_block(&block.kind));
+    }
+
+    fn of_block(&mut self, kind: &BlockKind) {
+        match kind {
+            BlockKind::Heading { spans, .. } | BlockKind::Paragraph(spans) => {
+                self.add(&of_spans(spans));
+            }
+            BlockKind::List { items, .. } => items.iter().for_each(|item| self.of_blocks(item)),
+            BlockKind::Quote(blocks) | BlockKind::Alert { blocks, .. } => self.of_blocks(blocks),
+            BlockKind::Footnote { name, blocks } => {
+                self.add(name);
+                self.of_blocks(blocks);
+            }
+            BlockKind::Table { header, rows, .. } => {
+                let cells = header.iter().chain(rows.iter().flatten());
+                cells.for_each(|cell| self.add(&of_spans(cell)));
+            }
+            BlockKind::Code { language, text: code } => {
+                self.add(language);
+                self.add(code);
+            }
+            BlockKind::Formula(tex) => self.add(tex),
+            BlockKind::Picture { alt, .. } => self.add(alt),
+            BlockKind::Rule => {}
+            BlockKind::Calculator(calculator) => {
+                self.add(calculator.title.as_deref().unwrap_or(""))
+            }
+            BlockKind::Curve(curve) => self.add(curve.title.as_deref().unwrap_or("")),
+            BlockKind::Sketch(sketch) => self.add(sketch.title.as_deref().unwrap_or("")),
+            BlockKind::Ledger(ledger) => self.add(ledger.title.as_deref().unwrap_or("")),
+            BlockKind::SideBySide(table) => self.add(table.title.as_deref().unwrap_or("")),
+            BlockKind::Target(target) => self.add(target.title.as_deref().unwrap_or("")),
+            BlockKind::Levers(levers) => self.add(levers.title.as_deref().unwrap_or("")),
+            BlockKind::HundredGrams(grams) => self.add(grams.title.as_deref().unwrap_or("")),
+            BlockKind::Run(run) => self.add(run.title.as_deref().unwrap_or("")),
+            BlockKind::Guess(guess) => self.of_guess(guess),
+            BlockKind::Faded(faded) => {
+                self.add(faded.title.as_deref().unwrap_or(""));
+                for step in &faded.steps {
+                    self.add(&of_spans(&step.say));
+                    self.add_aside(&step.hint);
+                }
+            }
+            BlockKind::Measure(measure) => {
+                self.add(&measure.what);
+                self.add(&measure.tool);
+                self.of_blocks(&measure.how);
+                self.add(&of_spans(&measure.over));
+                self.add(&of_spans(&measure.under));
+            }
+            BlockKind::Deeper(deeper) => {
+                self.add(&of_spans(&deeper.title));
+                self.of_blocks(&deeper.blocks);
+            }
+            BlockKind::Answers(blocks) => self.of_blocks(blocks),
+            BlockKind::Teacher(blocks) if self.asides => self.of_blocks(blocks),
+            BlockKind::Teacher(_) => {}
+            BlockKind::Broken { name, source, .. } => {
+                self.add(name);
+                self.add(source);
+            }
+        }
     }
 }

@@ -334,6 +334,13 @@ fn notes_for_teachers_are_counted() {
         let out = ends_with(0, &["proof", text(path)]);
         assert_eq!(out, "1 lesson proofread with 1 teacher note, nothing wrong.\n");
     }
+    // The teacher's page is part of the lesson, also when it is proofread alone.
+    std::fs::write(lesson.join("teacher.md"), "It is [1 t](live:mass).\n").unwrap();
+    for path in [folder.path(), &lesson] {
+        let (code, out, _) = heftwise(&["proof", text(path)]);
+        assert_eq!(code, 1, "{out}");
+        assert!(out.contains("teacher.md:1:13: no example build has 1.00 t as mass"), "{out}");
+    }
 }
 
 #[test]

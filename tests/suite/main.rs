@@ -17,6 +17,7 @@ mod handout;
 mod imports;
 mod ledger;
 mod lesson_authoring;
+mod lesson_figures;
 mod lesson_practice;
 mod lesson_problems;
 mod lesson_proof;

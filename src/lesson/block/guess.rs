@@ -3,6 +3,7 @@
 mod claimed;
 mod variant;
 
+use super::basis;
 use super::number::{Reference, Tolerance, reference, tolerance};
 use crate::lesson::claim::Says;
 use crate::lesson::document::Span;
@@ -262,9 +263,9 @@ fn number(fields: &Fields, of: Option<&GuessKind>, report: &mut Report) -> Optio
         slips.extend_from_slice(known_slips);
     }
     let (answer, tolerance) = (answer?, tolerance?);
-    let (on, given) = claimed::basis(fields, report);
+    let basis = basis::read(fields, report);
     if let Reference::Si(si) = answer {
-        let says = Says::Answer { quantity: entry.id, si, tolerance, on, given };
+        let says = Says::Answer { quantity: entry.id, si, tolerance, basis };
         report.claim(fields.place("answer"), says);
     }
     Some(GuessKind::Number { answer, quantity: entry.id, tolerance, slips })

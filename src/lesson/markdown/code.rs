@@ -64,7 +64,9 @@ impl Reader<'_, '_, '_> {
             CodeKind::Html => BlockKind::Code { language: "html".to_owned(), text },
             CodeKind::Live(name) => {
                 let at = self.from.origin.file(at);
-                let mut kind = block::read(&name, text, &origin, at, self.report);
+                let Some(mut kind) = block::read(&name, text, &origin, at, self.report) else {
+                    return;
+                };
                 if let BlockKind::Guess(guess) = &mut kind {
                     let name = self.guesses.name(&words::of_spans(&guess.question));
                     guess.key = format!("{}/{name}", self.lesson.unwrap_or_default());

@@ -1,14 +1,15 @@
 //! What lessons say of the rules, held against the rules on the example builds.
 
+use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 use crate::lesson::block::Direction;
-use crate::lesson::claim::{Claim, Says, Way};
-use crate::lesson::document::Lesson;
+use crate::lesson::claim::{Basis, Claim, End, Says, Way};
 use crate::lesson::problem::Problem;
 use crate::quantity::{AnyId, Units, catalogue};
-use crate::rules::{Givens, Origin, Values, catalogue::partner, evaluate};
-use crate::sheet::{Sheet, demo};
+use crate::rules::{Givens, Origin, Value, Values, catalogue::partner, evaluate};
+use crate::sheet::{Sheet, Tally, demo};
+use crate::study::Outcome;
 
 /// A change smaller than this part of a number is rounding.
 const SAME: f64 = 1e-9;
@@ -23,6 +24,7 @@ const ALIKE: f64 = 0.005;
 struct Example {
     id: &'static str,
     givens: Givens,
+    spreads: BTreeMap<AnyId, f64>,
     values: Values,
 }
 
@@ -30,31 +32,37 @@ static EXAMPLES: LazyLock<Vec<Example>> = LazyLock::new(|| {
     demo::ALL
         .iter()
         .filter_map(|demo| {
-            let givens = Sheet::read(demo.text).ok()?.tally().givens;
-            Some(Example { id: demo.id, values: evaluate(&givens), givens })
+            let Tally { givens, spreads, .. } = Sheet::read(demo.text).ok()?.tally();
+            Some(Example { id: demo.id, values: evaluate(&givens), givens, spreads })
         })
         .collect()
 });
 
-/// Everything a lesson says of the rules that the rules do not say.
-pub(super) fn problems(lesson: &Lesson) -> impl Iterator<Item = Problem> {
-    lesson.claims.iter().filter_map(|claim| problem(&lesson.file, claim))
+/// Everything that a file says of the rules and the rules do not say.
+pub(super) fn problems(file: &str, claims: &[Claim]) -> impl Iterator<Item = Problem> {
+    claims.iter().filter_map(move |claim| problem(file, claim))
 }
 
 fn problem(file: &str, claim: &Claim) -> Option<Problem> {
     let (message, expected) = match &claim.says {
-        Says::Answer { quantity, si, tolerance, on, given } => {
-            let (expected, found) = match answer(*quantity, *on, given) {
+        Says::Answer { quantity, si, tolerance, basis } => {
+            let (said, expected) = match answer(*quantity, None, basis) {
                 Answer::Found(found) if tolerance.holds(*si, found) => return None,
-                Answer::Found(found) => (shown(*quantity, found), "the rules find another"),
-                Answer::Unknown => ("numbers it follows from".to_owned(), "the rules find none"),
-                Answer::NoBasis => (
-                    "on = \"sandpiper\" (an example build) or a table [given] of numbers"
-                        .to_owned(),
-                    "nothing says what it is true of",
-                ),
+                answer => answer.in_words(|found| shown(*quantity, found)),
             };
-            (format!("{} as {}: {found}", shown(*quantity, *si), quantity.name()), expected)
+            (format!("{} as {}: {said}", shown(*quantity, *si), quantity.name()), expected)
+        }
+        Says::Prints { quantity, printed, end, basis } => {
+            let (said, expected) = match answer(*quantity, *end, basis) {
+                Answer::Found(found) if printed.is(found) => return None,
+                answer => answer.in_words(|found| printed.rather(found)),
+            };
+            let end = match end {
+                None => "",
+                Some(End::Low) => "the low end of ",
+                Some(End::High) => "the high end of ",
+            };
+            (format!("{} as {end}{}: {said}", printed.text(), quantity.name()), expected)
         }
         Says::Moves { moves, by, find, answer } => moved(*moves, *by, *find, *answer)?,
         Says::Words { quantity, si, near } => words(*quantity, *si, *near)?,
@@ -72,19 +80,68 @@ fn problem(file: &str, claim: &Claim) -> Option<Problem> {
 
 enum Answer {
     Found(f64),
-    Unknown,
+    /// The rules find none, and what would help.
+    Unknown(String),
     NoBasis,
 }
 
-/// What the rules find from an example build and the numbers given.
-fn answer(quantity: AnyId, on: Option<&str>, given: &[(AnyId, f64)]) -> Answer {
-    if on.is_none() && given.is_empty() {
+impl Answer {
+    /// What the rules say, and what is expected instead.
+    fn in_words(self, shown: impl Fn(f64) -> String) -> (&'static str, String) {
+        match self {
+            Self::Found(found) => ("the rules find another", shown(found)),
+            Self::Unknown(help) => ("the rules find none", help),
+            Self::NoBasis => (
+                "nothing says what it is true of",
+                "on = \"sandpiper\" (an example build) or a table [given] of numbers".to_owned(),
+            ),
+        }
+    }
+}
+
+/// What the rules find from an example build and the numbers given: a number, or an end of its range.
+fn answer(quantity: AnyId, end: Option<End>, basis: &Basis) -> Answer {
+    if basis.on.is_none() && basis.given.is_empty() {
         return Answer::NoBasis;
     }
-    let build = EXAMPLES.iter().find(|example| on == Some(example.id));
+    let build = EXAMPLES.iter().find(|example| basis.on == Some(example.id));
     let mut givens = build.map_or_else(Givens::default, |example| example.givens.clone());
-    given.iter().for_each(|(id, si)| put(&mut givens, *id, *si));
-    evaluate(&givens).si(quantity).map_or(Answer::Unknown, Answer::Found)
+    let mut spreads = build.map_or_else(BTreeMap::new, |example| example.spreads.clone());
+    for (id, amount) in &basis.given {
+        put(&mut givens, *id, amount.si);
+        spreads.remove(id);
+        spreads.extend(amount.spread.map(|spread| (*id, spread)));
+    }
+    let Some(end) = end else {
+        let values = evaluate(&givens);
+        return values.si(quantity).map_or_else(|| unknown(values.of(quantity)), Answer::Found);
+    };
+    let outcome = Outcome::of(givens, &spreads, 0);
+    match (outcome.values.of(quantity), outcome.range(quantity)) {
+        (Value::Known(_), Some(range)) => Answer::Found(match end {
+            End::Low => range.low,
+            End::High => range.high,
+        }),
+        (Value::Known(_), None) => {
+            Answer::Unknown("a spread (± 5 %) of a number that it follows from".to_owned())
+        }
+        (value, _) => unknown(value),
+    }
+}
+
+/// Why the rules find no number.
+fn unknown(value: &Value) -> Answer {
+    Answer::Unknown(match value {
+        Value::Missing(lacks) if !lacks.is_empty() => {
+            let either = |lack: &Vec<AnyId>| {
+                lack.iter().map(|id| id.name()).collect::<Vec<_>>().join(" or ")
+            };
+            let each: Vec<_> = lacks.iter().map(either).collect();
+            format!("numbers it follows from: {}", each.join(", "))
+        }
+        Value::Invalid(why) => format!("other numbers: {why}"),
+        _ => "numbers it follows from".to_owned(),
+    })
 }
 
 /// What is wrong with which way a number goes, on any build that has both numbers.

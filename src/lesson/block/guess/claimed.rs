@@ -1,10 +1,6 @@
 //! What a guess says of the rules with its right answer, for proofreading.
 //!
 //! ```toml
-//! # kind = "number", and the answer a number of the author's:
-//! on = "bullock"             # the example build it is true of, and/or
-//! [given]                    # the numbers it follows from, which overrule the build's
-//! mass = "10 kg"
 //! # kind = "direction":
 //! moves = "stop-distance"    # the number that is moved,
 //! by = "down"                # which way: up (without it), down, or out, which is away from zero,
@@ -18,31 +14,8 @@ use crate::lesson::fields::Fields;
 use crate::lesson::known::{self, Wanted};
 use crate::lesson::place::{Fault, Report};
 use crate::quantity::{AnyId, catalogue};
-use crate::sheet::demo;
 
 const WAYS: [(&str, Way); 3] = [("up", Way::Up), ("down", Way::Down), ("out", Way::Out)];
-
-/// The example build an answer is true of, and the numbers it follows from.
-pub(super) fn basis(
-    fields: &Fields,
-    report: &mut Report,
-) -> (Option<&'static str>, Vec<(AnyId, f64)>) {
-    let on = fields.text("on", report).and_then(|text| {
-        let table = demo::ALL.map(|demo| (demo.id, demo.id));
-        known::one_of("example build", &text, &table, report)
-    });
-    let Some(table) = fields.table("the given numbers", "given", report) else {
-        return (on, Vec::new());
-    };
-    let mut given = Vec::new();
-    for name in table.names() {
-        let at = table.place_of_name(name);
-        let Some(entry) = known::named(name, Wanted::Any, at, report) else { continue };
-        let number = table.text(name, report).and_then(|text| known::amount(&text, entry, report));
-        given.extend(number.map(|si| (entry.id, si)));
-    }
-    (on, given)
-}
 
 /// Puts down which way a number goes when another is moved, where the author says which.
 pub(super) fn direction(fields: &Fields, answer: Direction, report: &mut Report) {
