@@ -13,8 +13,8 @@ mod page;
 mod prose;
 mod walk_round;
 
+use bytes::Bytes;
 use std::path::Path;
-use std::sync::Arc;
 
 pub use copies::{Copies, TooMany};
 pub use lesson::{Request, lesson};
@@ -108,7 +108,7 @@ struct Ink<'a> {
     companion: Option<&'a Subject>,
     units: &'a Units,
     /// The pictures of the lesson.
-    picture: &'a dyn Fn(&str) -> Option<Arc<[u8]>>,
+    picture: &'a dyn Fn(&str) -> Option<Bytes>,
     /// Whether answers are shown.
     key: bool,
 }

@@ -1,7 +1,6 @@
 //! A lesson on paper: a sheet for one build or for each group, and a key.
 
-use std::sync::Arc;
-
+use bytes::Bytes;
 use maud::{Markup, html};
 
 use super::copies::Group;
@@ -18,7 +17,7 @@ pub struct Request<'a> {
     /// Its teacher's page, printed with the key.
     pub teacher: Option<&'a [Block]>,
     /// The pictures of the lesson, by file.
-    pub picture: &'a dyn Fn(&str) -> Option<Arc<[u8]>>,
+    pub picture: &'a dyn Fn(&str) -> Option<Bytes>,
     /// The build whose numbers it shows.
     pub subject: &'a Subject,
     /// A build beside it.

@@ -125,6 +125,9 @@ impl Inline {
     /// The text in one piece: formulas stay within the line, pictures become their words.
     pub(super) fn into_spans(mut self) -> Vec<Span> {
         self.cut();
+        if let [Part::Spans(spans)] = &mut self.parts[..] {
+            return std::mem::take(spans);
+        }
         let mut spans = Vec::new();
         for part in self.parts {
             match part {
@@ -240,18 +243,29 @@ impl Inline {
             strikethrough: self.strikethrough > 0,
             code,
         };
-        self.push(Span::Text { text: text.to_owned(), style });
+        let spans = self.open();
+        match spans.last_mut() {
+            Some(Span::Text { text: before, style: same }) if *same == style => {
+                before.push_str(text);
+            }
+            _ if text.is_empty() => {}
+            _ => spans.push(Span::Text { text: text.to_owned(), style }),
+        }
     }
 
     fn push(&mut self, span: Span) {
-        let spans = self.link.as_mut().map_or(&mut self.spans, |link| &mut link.spans);
-        merge(spans, span);
+        merge(self.open(), span);
+    }
+
+    /// The spans that the next one joins.
+    fn open(&mut self) -> &mut Vec<Span> {
+        self.link.as_mut().map_or(&mut self.spans, |link| &mut link.spans)
     }
 
     fn cut(&mut self) {
         self.end_link();
         let spans = std::mem::take(&mut self.spans);
-        if !words::of_spans(&spans).trim().is_empty() {
+        if words::any_in(&spans) {
             self.parts.push(Part::Spans(spans));
         }
     }

@@ -4,7 +4,11 @@ mod shipped;
 mod source;
 
 use std::collections::BTreeMap;
-use std::sync::Arc;
+use std::num::NonZero;
+use std::panic::resume_unwind;
+use std::thread;
+
+use bytes::Bytes;
 
 use super::appears::{self, Appearance};
 use super::document::{Block, Lesson, MentionKind};
@@ -12,7 +16,7 @@ use super::problem::Problem;
 use super::{parse, proof};
 use crate::quantity::AnyId;
 pub use shipped::Shipped;
-pub use source::{Folder, Joined, Memory, Source};
+pub use source::{Folder, Joined, Memory, Source, Text};
 
 /// All lessons of a source, read and held against each other.
 #[derive(Debug, Clone, Default)]
@@ -21,7 +25,7 @@ pub struct Library {
     pub lessons: Vec<Lesson>,
     /// What could not be read at all.
     pub problems: Vec<Problem>,
-    pictures: BTreeMap<(String, String), Arc<[u8]>>,
+    pictures: BTreeMap<(String, String), Bytes>,
     appearances: BTreeMap<&'static str, Vec<Appearance>>,
     teachers: BTreeMap<String, Vec<Block>>,
     kept: Vec<Kept>,
@@ -33,7 +37,7 @@ pub(super) struct Kept {
     /// The file as messages name it.
     pub(super) file: String,
     /// The text.
-    pub(super) text: String,
+    pub(super) text: Text,
     /// Whether it is a page without a front matter.
     pub(super) is_page: bool,
 }
@@ -48,26 +52,27 @@ impl Library {
             library.problems.push(unreadable("lessons", words, "a folder of lessons"));
             Vec::new()
         });
-        let mut read = Vec::new();
+        let mut found = Vec::new();
         for folder in ids {
             let name = source.name(&folder);
             match source.text(&folder) {
-                Ok(text) => {
-                    read.push((folder, parse(&text, &name)));
-                    library.kept.push(Kept { file: name, text, is_page: false });
-                }
+                Ok(text) => found.push((folder, Kept { file: name, text, is_page: false })),
                 Err(error) => {
                     let words = format!("the lesson cannot be read: {error}");
                     library.problems.push(unreadable(&name, words, "a text file in UTF-8"));
                 }
             }
         }
+        let lessons = side_by_side(&found, |(_, kept)| parse(&kept.text, &kept.file));
+        let (folders, texts): (Vec<_>, Vec<_>) = found.into_iter().unzip();
+        library.kept = texts;
+        let mut read: Vec<(String, Lesson)> = folders.into_iter().zip(lessons).collect();
         for (folder, lesson) in &mut read {
             // The folder is what links go by, also when the front matter is broken.
             lesson.id.clone_from(folder);
-            library.take_teacher(source, lesson);
             library.take_pictures(source, lesson);
         }
+        library.take_teachers(source, &mut read);
         proof::hold_together(&mut read);
         library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
         library.lessons.sort_by(|a, b| (a.order, &a.title).cmp(&(b.order, &b.title)));
@@ -91,7 +96,7 @@ impl Library {
     }
 
     /// A picture that a lesson shows, as the bytes of its file.
-    pub fn picture(&self, id: &str, file: &str) -> Option<Arc<[u8]>> {
+    pub fn picture(&self, id: &str, file: &str) -> Option<Bytes> {
         self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()
     }
 
@@ -106,20 +111,25 @@ impl Library {
     }
 
     /// What is wrong with a teacher's page is wrong with its lesson.
-    fn take_teacher(&mut self, source: &dyn Source, lesson: &mut Lesson) {
-        let file = lesson.file.replace(source::TEXT, source::TEACHER);
-        match source.teacher(&lesson.id) {
-            Ok(None) => {}
-            Ok(Some(text)) => {
-                let page = super::page(&text, &file);
-                lesson.problems.extend(page.problems);
-                self.teachers.insert(lesson.id.clone(), page.blocks);
-                self.kept.push(Kept { file, text, is_page: true });
+    fn take_teachers(&mut self, source: &dyn Source, read: &mut [(String, Lesson)]) {
+        let mut found = Vec::new();
+        for (place, (_, lesson)) in read.iter_mut().enumerate() {
+            let file = lesson.file.replace(source::TEXT, source::TEACHER);
+            match source.teacher(&lesson.id) {
+                Ok(None) => {}
+                Ok(Some(text)) => found.push((place, Kept { file, text, is_page: true })),
+                Err(error) => {
+                    let words = format!("the teacher's page cannot be read: {error}");
+                    lesson.problems.push(unreadable(&file, words, "a text file in UTF-8"));
+                }
             }
-            Err(error) => {
-                let words = format!("the teacher's page cannot be read: {error}");
-                lesson.problems.push(unreadable(&file, words, "a text file in UTF-8"));
-            }
+        }
+        let pages = side_by_side(&found, |(_, kept)| super::page(&kept.text, &kept.file));
+        for ((place, kept), page) in found.into_iter().zip(pages) {
+            let lesson = &mut read[place].1;
+            lesson.problems.extend(page.problems);
+            self.teachers.insert(lesson.id.clone(), page.blocks);
+            self.kept.push(kept);
         }
     }
 
@@ -128,7 +138,7 @@ impl Library {
             match source.picture(&lesson.id, &picture.name) {
                 Ok(bytes) => {
                     let key = (lesson.id.clone(), picture.name.clone());
-                    self.pictures.insert(key, bytes.into());
+                    self.pictures.insert(key, bytes);
                 }
                 Err(error) => {
                     let message =
@@ -141,6 +151,18 @@ impl Library {
             }
         }
     }
+}
+
+/// Reads texts that do not hang on one another, on as many cores as there are, in their order.
+fn side_by_side<T: Sync, R: Send>(texts: &[T], read: impl Fn(&T) -> R + Sync) -> Vec<R> {
+    let cores = thread::available_parallelism().map_or(1, NonZero::get);
+    let each = texts.len().div_ceil(cores).max(1);
+    let read = |texts: &[T]| texts.iter().map(&read).collect::<Vec<_>>();
+    thread::scope(|scope| {
+        let readers: Vec<_> = texts.chunks(each).map(|texts| scope.spawn(|| read(texts))).collect();
+        let done = readers.into_iter().map(|reader| reader.join());
+        done.flat_map(|read| read.unwrap_or_else(|panic| resume_unwind(panic))).collect()
+    })
 }
 
 fn unreadable(file: &str, message: String, expected: &str) -> Problem {

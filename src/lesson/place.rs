@@ -19,7 +19,7 @@ struct Lines<'a> {
 
 impl<'a> Lines<'a> {
     fn new(source: &'a str) -> Self {
-        let ends = source.match_indices('\n').map(|(at, _)| at + 1);
+        let ends = source.bytes().enumerate().filter(|(_, b)| *b == b'\n').map(|(at, _)| at + 1);
         Self { source, starts: std::iter::once(0).chain(ends).collect(), last: Cell::new((0, 1)) }
     }
 

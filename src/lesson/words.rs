@@ -75,6 +75,16 @@ pub fn reading_minutes(lesson: &Lesson) -> usize {
     word_count(lesson).div_ceil(WORDS_A_MINUTE).max(1)
 }
 
+/// Whether running text says anything.
+pub(super) fn any_in(spans: &[Span]) -> bool {
+    spans.iter().any(|span| match span {
+        Span::Text { text, .. } | Span::Formula(text) => !text.trim().is_empty(),
+        Span::Link { spans, .. } => any_in(spans),
+        Span::Break => false,
+        Span::FootnoteRef(_) => true,
+    })
+}
+
 /// The words of running text without style.
 pub fn of_spans(spans: &[Span]) -> String {
     let mut text = String::new();

@@ -2,8 +2,7 @@
 
 pub mod print;
 
-use std::sync::Arc;
-
+use bytes::Bytes;
 use heftwise::handout::{Copies, Paper, Request, Subject, lesson, notebook, walk_round};
 use heftwise::lesson::{Library, Memory, Shipped};
 use heftwise::notebook::Notebook;
@@ -263,7 +262,7 @@ fn the_notebook_is_printed_as_it_stands() {
 
 #[test]
 fn a_picture_that_is_not_there_leaves_its_words() {
-    let none: &dyn Fn(&str) -> Option<Arc<[u8]>> = &|_| None;
+    let none: &dyn Fn(&str) -> Option<Bytes> = &|_| None;
     let page = of("pressure", |request| request.picture = none);
     assert!(page.contains("Side view of a track."));
 }

@@ -163,7 +163,7 @@ pub enum Noted {
 
 impl Reading {
     /// Opens a lesson.
-    pub fn new(lesson: &Lesson, read: impl Fn(&str) -> std::io::Result<Vec<u8>>) -> Self {
+    pub fn new(lesson: &Lesson, read: impl Fn(&str) -> std::io::Result<bytes::Bytes>) -> Self {
         let mut marks = Marks::default();
         let pictures = lesson.every_block().into_iter().filter_map(|block| match &block.kind {
             BlockKind::Picture { file, .. } => Some(file.as_str()),
@@ -192,7 +192,7 @@ impl Reading {
     pub fn reloaded(
         self,
         lesson: &Lesson,
-        read: impl Fn(&str) -> std::io::Result<Vec<u8>>,
+        read: impl Fn(&str) -> std::io::Result<bytes::Bytes>,
     ) -> Self {
         let fresh = Self::new(lesson, read);
         let Marks { open, guesses, .. } = self.marks;

@@ -2,7 +2,9 @@
 
 use std::io;
 
-use super::source::{Source, TEACHER, TEXT, in_utf8};
+use bytes::Bytes;
+
+use super::source::{Source, TEACHER, TEXT, Text};
 
 macro_rules! files {
     ($($lesson:literal: $($file:literal),+;)*) => {
@@ -42,9 +44,14 @@ impl Shipped {
         FILES.iter().map(|(lesson, file, _)| (*lesson, *file))
     }
 
-    fn read(id: &str, file: &str) -> io::Result<Vec<u8>> {
+    fn read(id: &str, file: &str) -> io::Result<&'static [u8]> {
         let found = FILES.iter().find(|(lesson, name, _)| *lesson == id && *name == file);
-        found.map(|(_, _, bytes)| bytes.to_vec()).ok_or_else(|| io::ErrorKind::NotFound.into())
+        found.map(|(_, _, bytes)| *bytes).ok_or_else(|| io::ErrorKind::NotFound.into())
+    }
+
+    fn read_text(id: &str, file: &str) -> io::Result<Text> {
+        let bytes = Self::read(id, file)?;
+        str::from_utf8(bytes).map(Text::from).map_err(|_| io::ErrorKind::InvalidData.into())
     }
 }
 
@@ -53,15 +60,15 @@ impl Source for Shipped {
         Ok(Self::files().filter(|(_, file)| *file == TEXT).map(|(id, _)| id.to_owned()).collect())
     }
 
-    fn text(&self, id: &str) -> io::Result<String> {
-        in_utf8(Self::read(id, TEXT)?)
+    fn text(&self, id: &str) -> io::Result<Text> {
+        Self::read_text(id, TEXT)
     }
 
-    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
-        Self::read(id, TEACHER).ok().map(in_utf8).transpose()
+    fn teacher(&self, id: &str) -> io::Result<Option<Text>> {
+        Ok(Self::read_text(id, TEACHER).ok())
     }
 
-    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
-        Self::read(id, file)
+    fn picture(&self, id: &str, file: &str) -> io::Result<Bytes> {
+        Self::read(id, file).map(Bytes::from_static)
     }
 }

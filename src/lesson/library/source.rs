@@ -1,9 +1,12 @@
 //! Where lessons are read from: a folder, or memory. The only file that reads lessons from disk.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Component, Path, PathBuf};
+
+use bytes::Bytes;
 
 use crate::lesson::link;
 
@@ -19,6 +22,9 @@ const LARGEST_TEXT: u64 = 4 << 20;
 /// The largest picture that is read, in bytes.
 const LARGEST_PICTURE: u64 = 16 << 20;
 
+/// The text of a lesson: the program's own stays where it is.
+pub type Text = Cow<'static, str>;
+
 /// Where lessons are read from.
 pub trait Source {
     /// The ids of all lessons, in any order.
@@ -31,19 +37,19 @@ pub trait Source {
     ///
     /// # Errors
     /// There is no such lesson, or it cannot be read as text.
-    fn text(&self, id: &str) -> io::Result<String>;
+    fn text(&self, id: &str) -> io::Result<Text>;
 
     /// The teacher's page of a lesson, if it has one.
     ///
     /// # Errors
     /// It is there and cannot be read as text.
-    fn teacher(&self, id: &str) -> io::Result<Option<String>>;
+    fn teacher(&self, id: &str) -> io::Result<Option<Text>>;
 
     /// A picture from a lesson's folder.
     ///
     /// # Errors
     /// There is no such picture, or it lies outside the folder.
-    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>>;
+    fn picture(&self, id: &str, file: &str) -> io::Result<Bytes>;
 
     /// What messages call the text of a lesson.
     fn name(&self, id: &str) -> String {
@@ -67,23 +73,23 @@ impl Source for Folder {
         Ok(ids)
     }
 
-    fn text(&self, id: &str) -> io::Result<String> {
-        in_utf8(self.read(id, TEXT, LARGEST_TEXT)?)
+    fn text(&self, id: &str) -> io::Result<Text> {
+        in_utf8(self.read(id, TEXT, LARGEST_TEXT)?).map(Text::from)
     }
 
-    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
+    fn teacher(&self, id: &str) -> io::Result<Option<Text>> {
         match self.read(id, TEACHER, LARGEST_TEXT) {
-            Ok(bytes) => in_utf8(bytes).map(Some),
+            Ok(bytes) => in_utf8(bytes).map(|text| Some(text.into())),
             Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(None),
             Err(error) => Err(error),
         }
     }
 
-    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+    fn picture(&self, id: &str, file: &str) -> io::Result<Bytes> {
         if link::picture(file).is_err() {
             return Err(outside());
         }
-        self.read(id, file, LARGEST_PICTURE)
+        self.read(id, file, LARGEST_PICTURE).map(Bytes::from)
     }
 
     fn name(&self, id: &str) -> String {
@@ -121,7 +127,7 @@ impl Folder {
     }
 }
 
-pub(super) fn in_utf8(bytes: Vec<u8>) -> io::Result<String> {
+fn in_utf8(bytes: Vec<u8>) -> io::Result<String> {
     String::from_utf8(bytes).map_err(|error| {
         let at = error.utf8_error().valid_up_to();
         let words = format!("the file is not UTF-8 text, from byte {at} on");
@@ -168,15 +174,15 @@ impl Source for Joined<'_> {
         Ok(ids)
     }
 
-    fn text(&self, id: &str) -> io::Result<String> {
+    fn text(&self, id: &str) -> io::Result<Text> {
         self.of(id).text(id)
     }
 
-    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
+    fn teacher(&self, id: &str) -> io::Result<Option<Text>> {
         self.of(id).teacher(id)
     }
 
-    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+    fn picture(&self, id: &str, file: &str) -> io::Result<Bytes> {
         self.of(id).picture(id, file)
     }
 
@@ -201,16 +207,18 @@ impl Source for Memory {
         Ok(self.texts.keys().cloned().collect())
     }
 
-    fn text(&self, id: &str) -> io::Result<String> {
-        self.texts.get(id).cloned().ok_or_else(|| io::ErrorKind::NotFound.into())
+    fn text(&self, id: &str) -> io::Result<Text> {
+        let text = self.texts.get(id).cloned().map(Text::from);
+        text.ok_or_else(|| io::ErrorKind::NotFound.into())
     }
 
-    fn teacher(&self, id: &str) -> io::Result<Option<String>> {
-        Ok(self.teachers.get(id).cloned())
+    fn teacher(&self, id: &str) -> io::Result<Option<Text>> {
+        Ok(self.teachers.get(id).cloned().map(Text::from))
     }
 
-    fn picture(&self, id: &str, file: &str) -> io::Result<Vec<u8>> {
+    fn picture(&self, id: &str, file: &str) -> io::Result<Bytes> {
         let key = (id.to_owned(), file.to_owned());
-        self.pictures.get(&key).cloned().ok_or_else(|| io::ErrorKind::NotFound.into())
+        let picture = self.pictures.get(&key).cloned().map(Bytes::from);
+        picture.ok_or_else(|| io::ErrorKind::NotFound.into())
     }
 }

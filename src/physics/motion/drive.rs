@@ -125,20 +125,21 @@ impl Drive {
     /// machine slows down. Source: T. D. Gillespie, Fundamentals of Vehicle Dynamics, chapter 2.
     pub fn acceleration(&self, speed: Velocity, drag: Force) -> Option<(Acceleration, Limit)> {
         let against = self.resistance + drag;
-        let power = self.power.filter(|_| speed > Velocity::ZERO).map(|power| power / speed);
-        let mut least: Option<(Acceleration, Limit)> = None;
-        for (force, mass, limit) in [
-            (power, self.equivalent_mass, Limit::Power),
-            (self.torque_force, self.equivalent_mass, Limit::Torque),
-            (self.thrust_limit, self.mass, Limit::Ground),
-        ] {
-            let Some(force) = force else { continue };
-            let by = (force - against) / mass;
-            if least.is_none_or(|(least, _)| by < least) {
-                least = Some((by, limit));
-            }
-        }
-        least
+        let power = self.power.filter(|_| speed > Velocity::ZERO);
+        let power = power.map(|power| (power / speed, Limit::Power));
+        let torque = self.torque_force.map(|force| (force, Limit::Torque));
+        let drive = lesser(power, torque)
+            .map(|(force, limit)| ((force - against) / self.equivalent_mass, limit));
+        let ground = self.thrust_limit.map(|force| ((force - against) / self.mass, Limit::Ground));
+        lesser(drive, ground)
+    }
+}
+
+/// The lesser of two limits, of which either may not be known; the first where they are the same.
+fn lesser<T: PartialOrd>(one: Option<(T, Limit)>, other: Option<(T, Limit)>) -> Option<(T, Limit)> {
+    match (one, other) {
+        (Some(one), Some(other)) => Some(if other.0 < one.0 { other } else { one }),
+        (one, other) => one.or(other),
     }
 }
 

@@ -34,13 +34,23 @@ impl SpeedUp<'_> {
     /// Acceleration at a speed and what sets it; none when nothing limits it, as at rest with power
     /// alone.
     pub fn at(&self, speed: Velocity) -> Option<(Acceleration, Limit)> {
-        let share = speed / self.reference;
-        self.drive.acceleration(speed, self.drag * share * share)
+        self.by_speed()(speed)
     }
 
-    fn acceleration(&self, speed: f64) -> f64 {
-        self.at(Velocity::new::<meter_per_second>(speed))
-            .map_or(f64::INFINITY, |(a, _)| a.get::<meter_per_second_squared>())
+    /// The same as a law of the speed.
+    fn by_speed(&self) -> impl Fn(Velocity) -> Option<(Acceleration, Limit)> + '_ {
+        let drag_by_square = self.drag / (self.reference * self.reference);
+        move |speed| self.drive.acceleration(speed, drag_by_square * (speed * speed))
+    }
+
+    /// The acceleration alone, in metres per second squared, as a law of the speed in metres per
+    /// second.
+    fn acceleration(&self) -> impl Fn(f64) -> f64 + '_ {
+        let by_speed = self.by_speed();
+        move |speed| {
+            by_speed(Velocity::new::<meter_per_second>(speed))
+                .map_or(f64::INFINITY, |(a, _)| a.get::<meter_per_second_squared>())
+        }
     }
 
     /// Time and distance from rest to each of several speeds, the first of them zero: `dt/dv =
@@ -55,7 +65,8 @@ impl SpeedUp<'_> {
     pub fn through(&self, speeds: &[Velocity]) -> Result<Vec<Run>, Impossible> {
         let speeds: Vec<f64> = speeds.iter().map(|v| v.get::<meter_per_second>()).collect();
         // Acceleration never grows with speed, so its end tells whether the target is reached.
-        let last = speeds.last().map_or(f64::INFINITY, |end| self.acceleration(*end));
+        let acceleration = self.acceleration();
+        let last = speeds.last().map_or(f64::INFINITY, |end| acceleration(*end));
         if last.is_infinite() {
             return Err(Impossible::NoLimitKnown);
         }
@@ -63,8 +74,8 @@ impl SpeedUp<'_> {
             return Err(Impossible::NeverThatFast);
         }
         let over_speed = |speed: f64| {
-            let acceleration = self.acceleration(speed);
-            [1.0 / acceleration, speed / acceleration]
+            let a = acceleration(speed);
+            [1.0 / a, speed / a]
         };
         let sums = accumulate(over_speed, &speeds).ok_or(Impossible::NeverThatFast)?;
         Ok(sums
@@ -79,13 +90,14 @@ impl SpeedUp<'_> {
     /// The speed below `limit` at which nothing is left to accelerate with, by halving; none when
     /// it still accelerates there.
     pub fn tops_out(&self, limit: Velocity) -> Option<Velocity> {
+        let acceleration = self.acceleration();
         let (mut low, mut high) = (0.0, limit.get::<meter_per_second>());
-        if self.acceleration(high) > 0.0 {
+        if acceleration(high) > 0.0 {
             return None;
         }
         for _ in 0..100 {
             let middle = low + (high - low) / 2.0;
-            if self.acceleration(middle) > 0.0 { low = middle } else { high = middle }
+            if acceleration(middle) > 0.0 { low = middle } else { high = middle }
         }
         Some(Velocity::new::<meter_per_second>(low))
     }
