@@ -4,7 +4,9 @@ pub mod print;
 
 use std::sync::Arc;
 
-use heftwise::handout::{Copies, Paper, Request, Subject, lesson, notebook, walk_round};
+use heftwise::handout::{
+    Choices, Copies, Paper, Request, Subject, lesson, lesson_of, notebook, walk_round,
+};
 use heftwise::lesson::{Library, Memory, Shipped};
 use heftwise::notebook::Notebook;
 use heftwise::quantity::{UnitSet, Units};
@@ -39,9 +41,10 @@ fn made(
         copies: None,
         key: false,
         whole: false,
+        told: &|_, _| true,
     };
     change(&mut request);
-    lesson(&request)
+    lesson(&request).expect("nobody called it off")
 }
 
 /// A lesson in memory, with every block that has an answer.
@@ -266,4 +269,25 @@ fn a_picture_that_is_not_there_leaves_its_words() {
     let none: &dyn Fn(&str) -> Option<Arc<[u8]>> = &|_| None;
     let page = of("pressure", |request| request.picture = none);
     assert!(page.contains("Side view of a track."));
+}
+
+#[test]
+fn each_sheet_is_told_and_the_rest_can_be_called_off() {
+    let library = Library::load(&Shipped);
+    let subject = subject("sandpiper");
+    let heard = std::cell::RefCell::new(Vec::new());
+    let (units, copies) = (Units::default(), Some(Copies::new(3, 1).unwrap()));
+    let choices = Choices { units, paper: Paper::A4, copies, key: false, whole: false };
+    let made = |until: usize| {
+        heard.borrow_mut().clear();
+        let told = |made, of| {
+            heard.borrow_mut().push((made, of));
+            made < until
+        };
+        lesson_of(&library, "pressure", (&subject, None), &choices, &told).is_some()
+    };
+    assert!(made(3));
+    assert_eq!(*heard.borrow(), [(0, 3), (1, 3), (2, 3)]);
+    assert!(!made(1), "called off after the first");
+    assert_eq!(*heard.borrow(), [(0, 3), (1, 3)]);
 }
