@@ -213,7 +213,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
 fn writing<'a>(made: usize, of: usize) -> Element<'a, Message> {
     let sheet = match of {
         1 => String::new(),
-        _ => format!("Sheet {} of {of}. ", made + 1),
+        _ => format!("{made} of {of} sheets are made. "),
     };
     column![
         text("Writing…").size(size::MINOR).font(SEMIBOLD),

@@ -22,7 +22,7 @@ use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 
 use iced::widget::operation::{self, AbsoluteOffset};
-use iced::{Point, Size, Task, Theme, keyboard, system, theme::Mode};
+use iced::{Point, Size, Task, Theme, keyboard, system, theme::Mode, window};
 
 use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
@@ -271,6 +271,10 @@ pub enum Message {
     Scroll(keys::Scroll),
     /// A key no control wanted.
     Key(keyboard::Event),
+    /// The window is open.
+    Opened(window::Id),
+    /// The window stands on a screen of this size, in the pixels things are laid out in.
+    Screen(window::Id, Option<Size>),
     /// The window has this size.
     Resized(Size),
     /// The window stands here on the screen.
@@ -352,7 +356,11 @@ impl App {
         let offset = if place == Place::Contents { 0.0 } else { app.settings.place };
         let task = app.go(place);
         let back = operation::scroll_to(reading::PAGE, AbsoluteOffset { x: 0.0, y: offset });
-        (app, Task::batch([task.chain(back), system::theme().map(Message::System)]))
+        // The first thing to do stands ready for the keys.
+        let field = welcome && app.question.is_none();
+        let field = if field { focus::on(list::MASS_FIELD.to_owned()) } else { Task::none() };
+        let there = task.chain(back).chain(field);
+        (app, Task::batch([there, system::theme().map(Message::System)]))
     }
 
     /// The title of the window.
@@ -460,6 +468,10 @@ impl App {
             Message::FocusPage => focus::first_in(reading::PAGE),
             Message::Scroll(how) => self.scroll(how),
             Message::Key(event) => self.key(&event),
+            Message::Opened(id) => {
+                window::monitor_size(id).map(move |screen| Message::Screen(id, screen))
+            }
+            Message::Screen(id, screen) => self.fit(id, screen),
             Message::Resized(size) => self.resized(size),
             Message::Moved(to) => self.moved(to),
             Message::Returned => self.returned(),

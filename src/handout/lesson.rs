@@ -37,23 +37,25 @@ pub struct Request<'a> {
     pub told: Told<'a>,
 }
 
-/// Told before each sheet how many are made, and of how many; a `false` calls off the rest.
+/// Told after each sheet how many are made, and of how many; a `false` calls off the rest.
 pub type Told<'a> = &'a dyn Fn(usize, usize) -> bool;
 
 /// The handout as one HTML file; nothing if it was called off.
 pub fn lesson(request: &Request<'_>) -> Option<String> {
-    let groups = request.copies.map_or_else(Vec::new, |copies| {
-        copies.groups(request.lesson, request.subject, request.units)
-    });
-    let mut sheets = Vec::new();
-    if groups.is_empty() {
-        sheets.push(sheet(request, request.subject, None));
-    }
-    for (made, group) in groups.iter().enumerate() {
-        if !(request.told)(made, groups.len()) {
-            return None;
+    let (mut groups, mut sheets) = (Vec::new(), Vec::new());
+    match request.copies {
+        None => sheets.push(sheet(request, request.subject, None)),
+        Some(copies) => {
+            let each = copies.groups(request.lesson, request.subject, request.units);
+            let of = each.len();
+            for group in each {
+                sheets.push(sheet(request, &group.subject, Some(&group)));
+                groups.push(group);
+                if !(request.told)(groups.len(), of) {
+                    return None;
+                }
+            }
         }
-        sheets.push(sheet(request, &group.subject, Some(group)));
     }
     if request.key {
         sheets.push(key::key(request, &groups));

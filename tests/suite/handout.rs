@@ -286,8 +286,8 @@ fn each_sheet_is_told_and_the_rest_can_be_called_off() {
         };
         lesson_of(&library, "pressure", (&subject, None), &choices, &told).is_some()
     };
-    assert!(made(3));
-    assert_eq!(*heard.borrow(), [(0, 3), (1, 3), (2, 3)]);
-    assert!(!made(1), "called off after the first");
-    assert_eq!(*heard.borrow(), [(0, 3), (1, 3)]);
+    assert!(made(4));
+    assert_eq!(*heard.borrow(), [(1, 3), (2, 3), (3, 3)]);
+    assert!(!made(2), "called off after the second");
+    assert_eq!(*heard.borrow(), [(1, 3), (2, 3)]);
 }

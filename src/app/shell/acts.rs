@@ -3,7 +3,7 @@
 use iced::advanced::widget::operate;
 use iced::advanced::widget::operation::scrollable;
 use iced::widget::operation;
-use iced::{Point, Size, Task, keyboard, theme::Mode, widget::Id};
+use iced::{Point, Size, Task, keyboard, theme::Mode, widget::Id, window};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
@@ -234,6 +234,13 @@ impl App {
             Some(message) => self.update(message),
             None => Task::none(),
         }
+    }
+
+    /// Makes the window no larger than the screen it stands on, which may be another than the last time.
+    pub(super) fn fit(&mut self, id: window::Id, screen: Option<Size>) -> Task<Message> {
+        let (now, screen) = (self.size(), screen.unwrap_or(Size::INFINITE));
+        let fits = Size::new(now.width.min(screen.width), now.height.min(screen.height));
+        if fits == now { Task::none() } else { window::resize(id, fits) }
     }
 
     pub(super) fn resized(&mut self, size: Size) -> Task<Message> {

@@ -31,7 +31,7 @@ impl App {
                 window::resize_events().map(|(_, size)| Message::Resized(size)),
                 window::close_requests().map(|_| Message::Leave(Next::Close)),
                 system::theme_changes().map(Message::System),
-                event::listen_with(|event, _, _| heard(event)),
+                event::listen_with(|event, _, id| heard(event, id)),
             ]
             .into_iter()
             .chain(keep)
@@ -43,9 +43,10 @@ impl App {
 }
 
 /// What the window tells that no widget has a use for.
-fn heard(event: Event) -> Option<Message> {
+fn heard(event: Event, id: window::Id) -> Option<Message> {
     let Event::Window(event) = event else { return None };
     match event {
+        window::Event::Opened { .. } => Some(Message::Opened(id)),
         window::Event::Focused => Some(Message::Returned),
         window::Event::Moved(to) => Some(Message::Moved(to)),
         window::Event::FileHovered(_) => Some(Message::Hovers(true)),
@@ -61,7 +62,7 @@ mod tests {
 
     #[test]
     fn a_file_held_over_the_window_and_let_go_is_heard() {
-        let heard = |event| heard(Event::Window(event));
+        let heard = |event| heard(Event::Window(event), window::Id::unique());
         let path = std::path::PathBuf::from("cart.toml");
         let over = heard(window::Event::FileHovered(path.clone()));
         assert!(matches!(over, Some(Message::Hovers(true))));

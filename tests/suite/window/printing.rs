@@ -135,7 +135,7 @@ fn called_off_it_leaves_no_file() {
     let mut said = Vec::new();
     for made in 0..3 {
         rig.send(Message::Printing { made, of: 3 });
-        said.push(rig.says(&format!("Sheet {} of 3.", made + 1)));
+        said.push(rig.says(&format!("{made} of 3 sheets")));
     }
     assert_eq!(said, [true; 3]);
     rig.click("Cancel");
