@@ -198,7 +198,7 @@ pub fn card(order: &Order) -> Element<'_, Message> {
         asked("Paper", choice(papers)),
         row![
             pressable(Kind::Main, text("Choose where to save").size(size::LABEL))
-                .id("answer:0")
+                .id(crate::app::question::FIRST)
                 .on_press(Message::PrintOrdered),
             pressable(Kind::Plain, text("Stay").size(size::LABEL))
                 .on_press(Message::QuestionClosed),

@@ -27,8 +27,8 @@ pub enum Question {
         /// Whether there are changes here that are not saved.
         unsaved: bool,
     },
-    /// Changes that were not saved were found.
-    Recover(PathBuf),
+    /// Changes that were not saved were found, to this build.
+    Recover(String),
     /// A link leads out of the program.
     Web(String),
     /// This desktop shows no file dialog, so the path is typed.
@@ -75,6 +75,9 @@ pub enum Next {
     /// Put a copy of the build on the desk, and the build itself beside it.
     WhatIf,
 }
+
+/// The first answer to what is asked.
+pub const FIRST: &str = "answer:0";
 
 /// The keys, and what they do.
 pub const KEYS: &[(&str, &str)] = &[
@@ -169,9 +172,9 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
                 ("Do nothing", Kind::Plain, Message::QuestionClosed),
             ],
         ),
-        Question::Recover(path) => ask(
+        Question::Recover(build) => ask(
             "Changes were kept",
-            format!("The program ended before these changes to {} were saved.", path.display()),
+            format!("The program ended before changes to {build} were saved."),
             vec![
                 ("Bring them back", Kind::Main, Message::Recover),
                 ("Throw them away", Kind::Plain, Message::RecoveryRefused),
@@ -220,7 +223,7 @@ fn writing<'a>(made: usize, of: usize) -> Element<'a, Message> {
         progress_bar(0.0..=of as f32, made as f32).girth(UNIT).style(theme::tally),
         text(format!("{sheet}Cancel, and no file is left.")).size(size::BODY).width(Fill),
         pressable(Kind::Plain, text("Cancel").size(size::LABEL))
-            .id("answer:0")
+            .id(FIRST)
             .on_press(Message::QuestionClosed),
     ]
     .spacing(2.0 * UNIT)
@@ -303,7 +306,7 @@ fn keys<'a>() -> Element<'a, Message> {
         row![
             text("Keys").size(size::MINOR).font(SEMIBOLD).width(Fill),
             pressable(Kind::Main, text("Close").size(size::LABEL))
-                .id("answer:0")
+                .id(FIRST)
                 .on_press(Message::QuestionClosed),
         ]
         .align_y(Center),

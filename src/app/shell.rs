@@ -28,7 +28,7 @@ use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::printing::{self as printing_card, Order, Print};
-use crate::app::question::{Next, Question};
+use crate::app::question::{self, Next, Question};
 use crate::app::screen::{
     Place, bench as bench_screen, build_sheet, contents as list, notebook, preferences as choices,
     reading, walk_round, workshop,
@@ -346,7 +346,7 @@ impl App {
             watched: start.watched,
             settings,
         };
-        app.offer_recovery();
+        let _ = app.offer_recovery();
         let place = app
             .settings
             .lesson
@@ -357,9 +357,12 @@ impl App {
         let task = app.go(place);
         let back = operation::scroll_to(reading::PAGE, AbsoluteOffset { x: 0.0, y: offset });
         // The first thing to do stands ready for the keys.
-        let field = welcome && app.question.is_none();
-        let field = if field { focus::on(list::MASS_FIELD.to_owned()) } else { Task::none() };
-        let there = task.chain(back).chain(field);
+        let first = match &app.question {
+            Some(_) => operation::focus(question::FIRST),
+            None if welcome => focus::on(list::MASS_FIELD.to_owned()),
+            None => Task::none(),
+        };
+        let there = task.chain(back).chain(first);
         (app, Task::batch([there, system::theme().map(Message::System)]))
     }
 

@@ -175,7 +175,7 @@ impl App {
 
     pub(super) fn ask(&mut self, question: Question) -> Task<Message> {
         self.question = Some(question);
-        operation::focus("answer:0")
+        operation::focus(question::FIRST)
     }
 
     pub(super) fn answered(&mut self) -> Task<Message> {

@@ -97,8 +97,7 @@ impl App {
         self.walk_round.forget();
         self.bench.forget_drawn();
         self.bench.look(&self.settings.recent);
-        self.offer_recovery();
-        Task::none()
+        self.offer_recovery()
     }
 
     pub(super) fn open(&mut self, path: &Path) -> Task<Message> {
