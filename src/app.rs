@@ -72,9 +72,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
         .settings(Window { antialiasing: true, default_font: theme::REGULAR, ..Window::default() })
         .window(window::Settings {
             size: (width, height).into(),
-            position: at.map_or(window::Position::Default, |(x, y)| {
-                window::Position::Specific((x, y).into())
-            }),
+            position: opening::position(at),
             min_size: Some((360.0, 480.0).into()),
             exit_on_close_request: false,
             ..window::Settings::default()

@@ -17,7 +17,7 @@ use bytes::Bytes;
 use std::path::Path;
 
 pub use copies::{Copies, TooMany};
-pub use lesson::{Request, lesson};
+pub use lesson::{Request, Told, lesson};
 pub use notebook::notebook;
 pub use page::Paper;
 pub use walk_round::walk_round;
@@ -71,14 +71,15 @@ pub struct Choices {
 }
 
 /// The lesson of that id as one HTML file, with its pictures and its teacher's page; nothing if the
-/// library has no such lesson.
+/// library has no such lesson, or if `told` called it off.
 pub fn lesson_of(
     library: &Library,
     id: &str,
     (subject, companion): (&Subject, Option<&Subject>),
     choices: &Choices,
+    told: Told<'_>,
 ) -> Option<String> {
-    Some(lesson(&Request {
+    lesson(&Request {
         lesson: library.lesson(id)?,
         teacher: library.teacher(id),
         picture: &|file| library.picture(id, file),
@@ -89,7 +90,8 @@ pub fn lesson_of(
         copies: choices.copies,
         key: choices.key,
         whole: choices.whole,
-    }))
+        told,
+    })
 }
 
 /// Writes a handout in one step: what was there before stays whole until the new one is.

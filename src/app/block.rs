@@ -56,7 +56,7 @@ fn frame<'a, Message: 'a>(
 /// The size of a picture saved, in pixels.
 const PICTURE: (u32, u32) = (800, 500);
 
-/// The way to save the picture of a block, and where it was saved.
+/// The ways to save and to copy the picture of a block, and where it was saved.
 fn saving<'a>(
     word: &'a str,
     (line, what): (usize, Pictured),
@@ -65,6 +65,8 @@ fn saving<'a>(
     let saved = page.marks.saved.get(&line).map_or("", String::as_str);
     row![
         pressable(Kind::Word, text(word).size(size::LABEL)).on_press(Message::Save(line, what)),
+        pressable(Kind::Word, text("Copy it").size(size::LABEL))
+            .on_press(Message::CopyPicture(line, what)),
         text(saved).size(size::SMALL).style(theme::soft),
     ]
     .spacing(2.0 * UNIT)

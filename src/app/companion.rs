@@ -79,27 +79,65 @@ static EXAMPLES: LazyLock<HashMap<&'static str, Companion>> = LazyLock::new(|| {
         .collect()
 });
 
+/// A companion remembered that cannot be found again.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Gone {
+    /// Where it was.
+    pub kept: Kept,
+    /// Why it is not here, in words.
+    pub why: String,
+}
+
 /// The companions on the desk.
 #[derive(Debug, Clone, Default)]
 pub struct Company {
     companions: Vec<Companion>,
+    gone: Vec<Gone>,
     changes: u64,
 }
 
 impl Company {
-    /// The companions remembered; what cannot be found again is left out.
+    /// The companions remembered; what cannot be found again is told as gone.
     pub fn remembered(kept: &[Kept]) -> Self {
         let mut company = Self::default();
+        company.seek(kept.to_vec());
+        company
+    }
+
+    /// Sets beside what can be found again.
+    fn seek(&mut self, kept: Vec<Kept>) {
         for kept in kept {
-            let found = match kept {
-                Kept::File(path) => Companion::from_file(path).ok(),
-                Kept::Example(id) => Companion::example(id).cloned(),
+            let found = match &kept {
+                Kept::File(path) => Companion::from_file(path),
+                Kept::Example(id) => Companion::example(id)
+                    .cloned()
+                    .ok_or_else(|| format!("No example is called {id} any more.")),
             };
-            if let Some(companion) = found {
-                company.add(companion);
+            match found {
+                Ok(companion) => self.add(companion),
+                Err(why) => self.gone.push(Gone { kept, why }),
             }
         }
-        company
+    }
+
+    /// Looks again for those that are gone.
+    pub fn look_again(&mut self) {
+        if self.has_room() {
+            let gone = std::mem::take(&mut self.gone);
+            self.seek(gone.into_iter().map(|gone| gone.kept).collect());
+        }
+    }
+
+    /// Those that cannot be found again.
+    pub fn gone(&self) -> &[Gone] {
+        &self.gone
+    }
+
+    /// Looks no more for one that is gone.
+    pub fn forget(&mut self, place: usize) {
+        if place < self.gone.len() {
+            self.gone.remove(place);
+        }
     }
 
     /// All of them, the first first.
@@ -122,6 +160,7 @@ impl Company {
     pub fn add(&mut self, companion: Companion) {
         let known = |other: &Companion| companion.kept.is_some() && other.kept == companion.kept;
         if self.has_room() && !self.companions.iter().any(known) {
+            self.gone.retain(|gone| companion.kept.as_ref() != Some(&gone.kept));
             self.companions.push(companion);
             self.changed();
         }
@@ -142,8 +181,9 @@ impl Company {
         self.changes += 1;
     }
 
-    /// What to remember of them.
+    /// What to remember of them; one that is gone may come back.
     pub fn kept(&self) -> Vec<Kept> {
-        self.companions.iter().filter_map(|companion| companion.kept.clone()).collect()
+        let here = self.companions.iter().filter_map(|companion| companion.kept.clone());
+        here.chain(self.gone.iter().map(|gone| gone.kept.clone())).collect()
     }
 }

@@ -123,6 +123,7 @@ fn command(key: &Key, physical: Physical, modifiers: Modifiers) -> Option<Messag
         ('5', _) => Some(Message::Go(Place::Bench)),
         ('6' | ',', _) => Some(Message::Go(Place::Settings)),
         ('f', _) => Some(Message::Find(Act::Begin)),
+        ('p', _) => Some(Message::PrintHere),
         ('+' | '=', _) => Some(Message::Text(true)),
         ('-', _) => Some(Message::Text(false)),
         ('0', _) => Some(Message::TextUsual),

@@ -162,6 +162,8 @@ pub enum Message {
     Copy(String),
     /// A picture is to be saved.
     Save(usize, Pictured),
+    /// A picture is to be copied.
+    CopyPicture(usize, Pictured),
     /// A link is followed.
     Follow(Target),
 }

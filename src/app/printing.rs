@@ -11,7 +11,7 @@ use crate::app::shell::Message;
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::choice::choice;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::handout::{self, Choices, Copies, Paper, Subject};
+use crate::handout::{self, Choices, Copies, Paper, Subject, Told};
 use crate::lesson::Library;
 use crate::notebook::Notebook;
 use crate::quantity::{UnitSet, Units};
@@ -154,11 +154,11 @@ pub struct Job {
 }
 
 impl Job {
-    /// The page as one HTML file.
+    /// The page as one HTML file; nothing if `told` called it off.
     ///
     /// # Errors
     /// In words, why there is none.
-    pub fn page(self) -> Result<String, String> {
+    pub fn page(self, told: Told<'_>) -> Result<Option<String>, String> {
         let Self { order, subject, companion, units, held } = self;
         let paper = order.paper;
         match &order.what {
@@ -166,13 +166,15 @@ impl Job {
                 let copies = order.copies()?;
                 let choices = Choices { units, paper, copies, key: order.key, whole: order.whole };
                 let builds = (&subject, companion.as_ref());
-                handout::lesson_of(&held.library, id, builds, &choices)
-                    .ok_or_else(|| "This lesson is not there any more.".to_owned())
+                if held.library.lesson(id).is_none() {
+                    return Err("This lesson is not there any more.".to_owned());
+                }
+                Ok(handout::lesson_of(&held.library, id, builds, &choices, told))
             }
-            Print::WalkRound => Ok(handout::walk_round(&subject, &units, paper)),
+            Print::WalkRound => Ok(Some(handout::walk_round(&subject, &units, paper))),
             Print::Notebook => {
                 let titles = held.library.titles();
-                Ok(handout::notebook(&held.notebook, &titles, &subject, &units, paper))
+                Ok(Some(handout::notebook(&held.notebook, &titles, &subject, &units, paper)))
             }
         }
     }
@@ -196,7 +198,7 @@ pub fn card(order: &Order) -> Element<'_, Message> {
         asked("Paper", choice(papers)),
         row![
             pressable(Kind::Main, text("Choose where to save").size(size::LABEL))
-                .id("answer:0")
+                .id(crate::app::question::FIRST)
                 .on_press(Message::PrintOrdered),
             pressable(Kind::Plain, text("Stay").size(size::LABEL))
                 .on_press(Message::QuestionClosed),

@@ -3,7 +3,9 @@
 
 use std::path::PathBuf;
 
-use iced::widget::{Column, column, container, opaque, row, scrollable, stack, text, text_input};
+use iced::widget::{
+    Column, column, container, opaque, progress_bar, row, scrollable, stack, text, text_input,
+};
 use iced::{Background, Center, Color, Element, Fill};
 
 use crate::app::files::Purpose;
@@ -25,8 +27,8 @@ pub enum Question {
         /// Whether there are changes here that are not saved.
         unsaved: bool,
     },
-    /// Changes that were not saved were found.
-    Recover(PathBuf),
+    /// Changes that were not saved were found, to this build.
+    Recover(String),
     /// A link leads out of the program.
     Web(String),
     /// This desktop shows no file dialog, so the path is typed.
@@ -39,7 +41,12 @@ pub enum Question {
     /// How something is to be printed.
     Print(Order),
     /// A page for the printer is being made.
-    Writing,
+    Writing {
+        /// So many of its sheets are made.
+        made: usize,
+        /// So many it will have.
+        of: usize,
+    },
     /// It was written there.
     Written(PathBuf),
     /// Something went wrong.
@@ -69,6 +76,9 @@ pub enum Next {
     WhatIf,
 }
 
+/// The first answer to what is asked.
+pub const FIRST: &str = "answer:0";
+
 /// The keys, and what they do.
 pub const KEYS: &[(&str, &str)] = &[
     ("Tab, Shift+Tab", "next or previous control"),
@@ -82,6 +92,7 @@ pub const KEYS: &[(&str, &str)] = &[
     ("Alt+← Alt+→", "previous or next lesson"),
     ("Ctrl+1 to 6", "lessons, build sheet, walk-round, notebook, bench, settings"),
     ("Ctrl+F", "find; ↓ ↑ go through what is found, Enter opens it"),
+    ("Ctrl+P", "print the lesson, the walk-round or the notebook"),
     ("Ctrl+N, Ctrl+O, Ctrl+S, Ctrl+Shift+S", "new, open, save, save as"),
     ("Ctrl+Z, Ctrl+Shift+Z or Ctrl+Y", "undo, redo"),
     ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "larger, smaller, usual text"),
@@ -105,14 +116,28 @@ pub fn over<'a>(page: Element<'a, Message>, question: &'a Question) -> Element<'
         .id(SHEET)
         .direction(theme::bar())
         .style(theme::scroll);
-    let veil =
-        container(container(sheet).style(theme::block).padding([3.0 * UNIT, UNIT]).max_width(520))
-            .center(Fill)
-            .padding(2.0 * UNIT)
-            .style(|_| container::Style {
-                background: Some(Background::Color(Color { a: 0.55, ..Color::BLACK })),
-                ..Default::default()
-            });
+    let card = container(sheet).style(theme::block).padding([3.0 * UNIT, UNIT]).max_width(520);
+    veiled(page, card.into())
+}
+
+/// The page with the word that a file held over it can be let go.
+pub fn invitation<'a>(page: Element<'a, Message>) -> Element<'a, Message> {
+    let words = column![
+        text("Let go to open the build").size(size::MINOR).font(SEMIBOLD),
+        text("Changes to the build on the desk are not lost: Heftwise asks first.")
+            .size(size::LABEL)
+            .style(theme::soft),
+    ]
+    .spacing(UNIT);
+    veiled(page, container(words).style(theme::block).padding(3.0 * UNIT).max_width(520).into())
+}
+
+/// The page with something over it.
+fn veiled<'a>(page: Element<'a, Message>, card: Element<'a, Message>) -> Element<'a, Message> {
+    let veil = container(card).center(Fill).padding(2.0 * UNIT).style(|_| container::Style {
+        background: Some(Background::Color(Color { a: 0.55, ..Color::BLACK })),
+        ..Default::default()
+    });
     stack![page, opaque(veil)].into()
 }
 
@@ -147,9 +172,9 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
                 ("Do nothing", Kind::Plain, Message::QuestionClosed),
             ],
         ),
-        Question::Recover(path) => ask(
+        Question::Recover(build) => ask(
             "Changes were kept",
-            format!("The program ended before these changes to {} were saved.", path.display()),
+            format!("The program ended before changes to {build} were saved."),
             vec![
                 ("Bring them back", Kind::Main, Message::Recover),
                 ("Throw them away", Kind::Plain, Message::RecoveryRefused),
@@ -168,11 +193,7 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
         ),
         Question::Path { purpose, text } => path(*purpose, text),
         Question::Print(order) => printing::card(order),
-        Question::Writing => ask(
-            "Writing…",
-            "The page is being made. Cancel, and no file is left.".to_owned(),
-            vec![("Cancel", Kind::Plain, Message::QuestionClosed)],
-        ),
+        Question::Writing { made, of } => writing(*made, *of),
         Question::Written(path) => ask(
             "The page is written",
             format!("It is at {}. Open it in any browser and print it from there.", path.display()),
@@ -189,6 +210,24 @@ fn card<'a>(question: &'a Question) -> Element<'a, Message> {
         Question::Find(finding) => find::view::card(finding),
         Question::Keys => keys(),
     }
+}
+
+/// How far a page has come.
+fn writing<'a>(made: usize, of: usize) -> Element<'a, Message> {
+    let sheet = match of {
+        1 => String::new(),
+        _ => format!("{made} of {of} sheets are made. "),
+    };
+    column![
+        text("Writing…").size(size::MINOR).font(SEMIBOLD),
+        progress_bar(0.0..=of as f32, made as f32).girth(UNIT).style(theme::tally),
+        text(format!("{sheet}Cancel, and no file is left.")).size(size::BODY).width(Fill),
+        pressable(Kind::Plain, text("Cancel").size(size::LABEL))
+            .id(FIRST)
+            .on_press(Message::QuestionClosed),
+    ]
+    .spacing(2.0 * UNIT)
+    .into()
 }
 
 fn ask<'a>(
@@ -260,13 +299,14 @@ fn keys<'a>() -> Element<'a, Message> {
         ]
         .spacing(UNIT)
         .wrap()
+        .vertical_spacing(0)
         .into()
     });
     column![
         row![
             text("Keys").size(size::MINOR).font(SEMIBOLD).width(Fill),
             pressable(Kind::Main, text("Close").size(size::LABEL))
-                .id("answer:0")
+                .id(FIRST)
                 .on_press(Message::QuestionClosed),
         ]
         .align_y(Center),

@@ -2,7 +2,7 @@
 //! top that opens.
 
 use iced::widget::{Column, Row, column, container, row, rule, scrollable, text};
-use iced::{Element, Fill, Length, Padding};
+use iced::{Element, Fill, Length, Padding, Size};
 
 use crate::app::desk::Desk;
 use crate::app::find::view::Act;
@@ -16,6 +16,10 @@ use crate::quantity::{catalogue, catalogue::machine::MASS};
 
 /// The width of the rail.
 pub const WIDTH: f32 = 248.0;
+
+/// The part of a narrow window that the open rail covers, and the least it needs, in pixels.
+const OPEN: f32 = 0.66;
+const OPEN_LEAST: f32 = 280.0;
 
 /// What the rail is drawn from.
 #[derive(Clone, Copy)]
@@ -47,7 +51,7 @@ impl<'a> Rail<'a> {
     }
 
     /// The bar of a narrow window; `open` shows the rest of the rail under it.
-    pub fn above(self, open: bool, width: f32) -> Element<'a, Message> {
+    pub fn above(self, open: bool, Size { width, height }: Size) -> Element<'a, Message> {
         let word = if open { "Close" } else { "Menu" };
         let bar = row![
             button(word, Message::MenuTurned),
@@ -68,7 +72,7 @@ impl<'a> Rail<'a> {
             .id("rail")
             .direction(theme::bar())
             .style(theme::scroll)
-            .height(Length::Fixed(420.0))
+            .height(Length::Fixed((OPEN * height).max(OPEN_LEAST)))
         });
         container(column![bar, rest]).style(theme::panel).padding(UNIT).width(Fill).into()
     }
@@ -103,6 +107,15 @@ fn name(desk: &Desk) -> String {
     format!("{}{mark}", desk.name())
 }
 
+/// Whether the build is safe on disk.
+fn standing(desk: &Desk) -> &'static str {
+    match (desk.history.is_changed_since_save(), &desk.path) {
+        (true, _) => "not saved",
+        (false, Some(_)) => "saved",
+        (false, None) => "in no file yet",
+    }
+}
+
 fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
     let mass = catalogue::find(MASS.any().name())
         .zip(desk.outcome.values.si(MASS))
@@ -121,14 +134,9 @@ fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
     ];
     column![
         text(desk.name()).size(size::BODY).font(SEMIBOLD),
-        row![
-            mass,
-            text(if desk.history.is_changed_since_save() { "not saved" } else { "saved" })
-                .size(size::SMALL)
-                .style(theme::soft),
-        ]
-        .spacing(UNIT)
-        .align_y(iced::Center),
+        row![mass, text(standing(desk)).size(size::SMALL).style(theme::soft),]
+            .spacing(UNIT)
+            .align_y(iced::Center),
         desk.sheet().is_read_only().then(|| {
             text("From a newer Heftwise: for reading alone.")
                 .size(size::SMALL)

@@ -9,6 +9,7 @@ mod contents;
 mod figure;
 mod filing;
 mod finding;
+mod lessons;
 mod listen;
 mod notes;
 mod preferences;
@@ -21,13 +22,13 @@ use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 
 use iced::widget::operation::{self, AbsoluteOffset};
-use iced::{Point, Size, Task, Theme, keyboard, system, theme::Mode};
+use iced::{Point, Size, Task, Theme, keyboard, system, theme::Mode, window};
 
 use crate::app::book::Book;
 use crate::app::companion::{Companion, Company};
 use crate::app::desk::Desk;
 use crate::app::printing::{self as printing_card, Order, Print};
-use crate::app::question::{Next, Question};
+use crate::app::question::{self, Next, Question};
 use crate::app::screen::{
     Place, bench as bench_screen, build_sheet, contents as list, notebook, preferences as choices,
     reading, walk_round, workshop,
@@ -83,6 +84,8 @@ pub struct App {
     pixels: Size,
     pub(super) menu: bool,
     pub(super) strip: bool,
+    /// Whether a file is held over the window.
+    pub(super) hovered: bool,
     pub(super) build_sheet: build_sheet::BuildSheet,
     pub(super) walk_round: walk_round::WalkRound,
     /// What is asked, over the page.
@@ -97,7 +100,9 @@ pub struct App {
     index: find::Index,
     /// What is said of each lesson in the list.
     shelf: list::Shelf,
-    source: Box<dyn Source + Send + Sync>,
+    source: Arc<dyn Source + Send + Sync>,
+    /// Whether lessons are being read.
+    reader: lessons::Reader,
     /// The reader's own lessons.
     own: Option<Folder>,
     own_lessons: choices::OwnLessons,
@@ -170,6 +175,10 @@ pub enum Message {
     PathGiven,
     /// Open this build.
     OpenPath(PathBuf),
+    /// A file is held over the window, or not any more.
+    Hovers(bool),
+    /// A file was let go over the window.
+    Dropped(PathBuf),
     /// Open a demo build.
     OpenDemo(&'static str),
     /// Start a blank build.
@@ -184,6 +193,8 @@ pub enum Message {
     CompanionCopy,
     /// Take a companion away, by its place.
     CompanionRemoved(usize),
+    /// Look no more for a companion that is gone, by its place among those.
+    CompanionForgotten(usize),
     /// Save the build.
     Save,
     /// Choose where to save it.
@@ -194,12 +205,21 @@ pub enum Message {
     FigurePicked(PathBuf),
     /// Something is to be printed.
     Print(Print),
+    /// What is shown is to be printed.
+    PrintHere,
     /// Something is done on the card that asks how to print.
     PrintAct(printing_card::Act),
     /// The card is filled.
     PrintOrdered,
     /// Write the page here.
     PaperPicked(PathBuf),
+    /// So many of so many sheets of a handout are made.
+    Printing {
+        /// How many.
+        made: usize,
+        /// Of how many.
+        of: usize,
+    },
     /// How printing ended.
     Printed(printing::Printed),
     /// Save it though the file has changed.
@@ -251,6 +271,10 @@ pub enum Message {
     Scroll(keys::Scroll),
     /// A key no control wanted.
     Key(keyboard::Event),
+    /// The window is open.
+    Opened(window::Id),
+    /// The window stands on a screen of this size, in the pixels things are laid out in.
+    Screen(window::Id, Option<Size>),
     /// The window has this size.
     Resized(Size),
     /// The window stands here on the screen.
@@ -263,6 +287,8 @@ pub enum Message {
     Keep,
     /// The lessons on disk may have changed.
     LessonsChanged,
+    /// They were read; nothing if that went wrong.
+    LessonsRead(Option<Arc<lessons::Read>>),
 }
 
 impl App {
@@ -293,6 +319,7 @@ impl App {
             notes,
             menu: false,
             strip: false,
+            hovered: false,
             build_sheet: build_sheet::BuildSheet::default(),
             walk_round: walk_round::WalkRound::default(),
             question: (!told.is_empty()).then(|| Question::Told(told.join("\n\n"))),
@@ -302,7 +329,8 @@ impl App {
             own_lessons,
             index,
             shelf,
-            source: start.source,
+            source: Arc::from(start.source),
+            reader: lessons::Reader::default(),
             own,
             folders: start.folders,
             system_dark: false,
@@ -318,7 +346,7 @@ impl App {
             watched: start.watched,
             settings,
         };
-        app.offer_recovery();
+        let _ = app.offer_recovery();
         let place = app
             .settings
             .lesson
@@ -328,7 +356,14 @@ impl App {
         let offset = if place == Place::Contents { 0.0 } else { app.settings.place };
         let task = app.go(place);
         let back = operation::scroll_to(reading::PAGE, AbsoluteOffset { x: 0.0, y: offset });
-        (app, Task::batch([task.chain(back), system::theme().map(Message::System)]))
+        // The first thing to do stands ready for the keys.
+        let first = match &app.question {
+            Some(_) => operation::focus(question::FIRST),
+            None if welcome => focus::on(list::MASS_FIELD.to_owned()),
+            None => Task::none(),
+        };
+        let there = task.chain(back).chain(first);
+        (app, Task::batch([there, system::theme().map(Message::System)]))
     }
 
     /// The title of the window.
@@ -389,6 +424,8 @@ impl App {
             Message::PathTyped(text) => self.path_typed(text),
             Message::PathGiven => self.path_given(),
             Message::OpenPath(path) => self.leave(Next::OpenPath(path)),
+            Message::Hovers(hovers) => self.hover(hovers),
+            Message::Dropped(path) => self.dropped(path),
             Message::OpenDemo(id) => self.leave(Next::Demo(id)),
             Message::CompanionFile => {
                 files::choose(files::Purpose::Companion, self.settings.builds.as_deref())
@@ -397,15 +434,18 @@ impl App {
             Message::CompanionExample(id) => self.accompany_example(id),
             Message::CompanionCopy => self.accompany(Companion::copy(&self.desk)),
             Message::CompanionRemoved(place) => self.part_from(place),
+            Message::CompanionForgotten(place) => self.forget_companion(place),
             Message::New => self.leave(Next::Blank),
             Message::Save => self.save(),
             Message::SaveAs => self.save_as(),
             Message::SavePicked(path) => self.save_at(&path),
             Message::FigurePicked(path) => self.save_figure(&path),
             Message::Print(what) => self.print(what),
+            Message::PrintHere => self.print_here(),
             Message::PrintAct(act) => self.print_act(act),
             Message::PrintOrdered => self.print_ordered(),
             Message::PaperPicked(path) => self.print_at(path),
+            Message::Printing { made, of } => self.printing((made, of)),
             Message::Printed(done) => self.printed(done),
             Message::SaveOver => self.save_over(),
             Message::Reread => self.reread(),
@@ -431,12 +471,17 @@ impl App {
             Message::FocusPage => focus::first_in(reading::PAGE),
             Message::Scroll(how) => self.scroll(how),
             Message::Key(event) => self.key(&event),
+            Message::Opened(id) => {
+                window::monitor_size(id).map(move |screen| Message::Screen(id, screen))
+            }
+            Message::Screen(id, screen) => self.fit(id, screen),
             Message::Resized(size) => self.resized(size),
             Message::Moved(to) => self.moved(to),
             Message::Returned => self.returned(),
             Message::System(mode) => self.system(mode),
             Message::Keep => self.keep(),
             Message::LessonsChanged => self.reload_lessons(),
+            Message::LessonsRead(read) => self.lessons_read(read),
         };
         self.refresh();
         task

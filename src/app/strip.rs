@@ -20,6 +20,8 @@ const LOW: f32 = 48.0;
 const OPEN: f32 = 220.0;
 /// The width of one number that moved.
 const ONE: f32 = 256.0;
+/// From this width of the window on, there is room for the title beside a number.
+const TITLED: f32 = 440.0;
 
 /// The strip, on the foot of every screen of a `width`; `open` shows all of it.
 pub fn view<'a>(
@@ -56,8 +58,8 @@ pub fn view<'a>(
         let words = if open { "Fewer".to_owned() } else { format!("{rest} more") };
         pressable(Kind::Word, text(words).size(size::SMALL)).on_press(Message::StripTurned)
     });
-    let title =
-        (!tight).then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
+    let title = (width >= TITLED)
+        .then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
     let (padding, low) = if tight { ([2.0, UNIT], LOW) } else { ([UNIT, 2.0 * UNIT], HEIGHT) };
     container(
         row![title, inside, more]

@@ -36,11 +36,16 @@ impl Copies {
         if (1..=MOST).contains(&count) { Ok(Self { count, seed }) } else { Err(TooMany(count)) }
     }
 
-    /// The build of each group, with the numbers that are its own.
-    pub(super) fn groups(self, lesson: &Lesson, subject: &Subject, units: &Units) -> Vec<Group> {
+    /// The build of each group, with the numbers that are its own, worked out one by one.
+    pub(super) fn groups(
+        self,
+        lesson: &Lesson,
+        subject: &Subject,
+        units: &Units,
+    ) -> impl ExactSizeIterator<Item = Group> {
         let varied: Vec<AnyId> =
             lesson.uses.iter().copied().filter(|id| can_vary(*id, subject)).take(VARIED).collect();
-        (0..self.count).map(|place| self.group(place, &varied, subject, units)).collect()
+        (0..self.count).map(move |place| self.group(place, &varied, subject, units))
     }
 
     fn group(self, place: usize, varied: &[AnyId], subject: &Subject, units: &Units) -> Group {

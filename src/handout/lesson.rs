@@ -32,23 +32,35 @@ pub struct Request<'a> {
     pub key: bool,
     /// Whether all the text is printed, or only what a bench needs.
     pub whole: bool,
+    /// Who is told how far it has come.
+    pub told: Told<'a>,
 }
 
-/// The handout as one HTML file.
-pub fn lesson(request: &Request<'_>) -> String {
-    let groups = request.copies.map_or_else(Vec::new, |copies| {
-        copies.groups(request.lesson, request.subject, request.units)
-    });
-    let mut sheets: Vec<Markup> = if groups.is_empty() {
-        vec![sheet(request, request.subject, None)]
-    } else {
-        groups.iter().map(|group| sheet(request, &group.subject, Some(group))).collect()
-    };
+/// Told after each sheet how many are made, and of how many; a `false` calls off the rest.
+pub type Told<'a> = &'a dyn Fn(usize, usize) -> bool;
+
+/// The handout as one HTML file; nothing if it was called off.
+pub fn lesson(request: &Request<'_>) -> Option<String> {
+    let (mut groups, mut sheets) = (Vec::new(), Vec::new());
+    match request.copies {
+        None => sheets.push(sheet(request, request.subject, None)),
+        Some(copies) => {
+            let each = copies.groups(request.lesson, request.subject, request.units);
+            let of = each.len();
+            for group in each {
+                sheets.push(sheet(request, &group.subject, Some(&group)));
+                groups.push(group);
+                if !(request.told)(groups.len(), of) {
+                    return None;
+                }
+            }
+        }
+    }
     if request.key {
         sheets.push(key::key(request, &groups));
         sheets.extend(key::teacher(request));
     }
-    file(&request.lesson.title, request.paper, &sheets)
+    Some(file(&request.lesson.title, request.paper, &sheets))
 }
 
 /// What a sheet of `subject` is written with.

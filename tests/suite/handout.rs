@@ -3,7 +3,9 @@
 pub mod print;
 
 use bytes::Bytes;
-use heftwise::handout::{Copies, Paper, Request, Subject, lesson, notebook, walk_round};
+use heftwise::handout::{
+    Choices, Copies, Paper, Request, Subject, lesson, lesson_of, notebook, walk_round,
+};
 use heftwise::lesson::{Library, Memory, Shipped};
 use heftwise::notebook::Notebook;
 use heftwise::quantity::{UnitSet, Units};
@@ -38,9 +40,10 @@ fn made(
         copies: None,
         key: false,
         whole: false,
+        told: &|_, _| true,
     };
     change(&mut request);
-    lesson(&request)
+    lesson(&request).expect("nobody called it off")
 }
 
 /// A lesson in memory, with every block that has an answer.
@@ -265,4 +268,25 @@ fn a_picture_that_is_not_there_leaves_its_words() {
     let none: &dyn Fn(&str) -> Option<Bytes> = &|_| None;
     let page = of("pressure", |request| request.picture = none);
     assert!(page.contains("Side view of a track."));
+}
+
+#[test]
+fn each_sheet_is_told_and_the_rest_can_be_called_off() {
+    let library = Library::load(&Shipped);
+    let subject = subject("sandpiper");
+    let heard = std::cell::RefCell::new(Vec::new());
+    let (units, copies) = (Units::default(), Some(Copies::new(3, 1).unwrap()));
+    let choices = Choices { units, paper: Paper::A4, copies, key: false, whole: false };
+    let made = |until: usize| {
+        heard.borrow_mut().clear();
+        let told = |made, of| {
+            heard.borrow_mut().push((made, of));
+            made < until
+        };
+        lesson_of(&library, "pressure", (&subject, None), &choices, &told).is_some()
+    };
+    assert!(made(4));
+    assert_eq!(*heard.borrow(), [(1, 3), (2, 3), (3, 3)]);
+    assert!(!made(2), "called off after the second");
+    assert_eq!(*heard.borrow(), [(1, 3), (2, 3)]);
 }

@@ -165,6 +165,26 @@ fn from_first_start_to_handout(pause: Duration) {
     let saved = std::fs::read_to_string(&file).unwrap();
     assert_ne!(track_width(&saved), track_width(demo), "the field changed is the one looked for");
 
+    // On to a lesson, and from it to paper.
+    let page = home.path().join("page.html");
+    window.key("ctrl+f");
+    sleep(pause);
+    window.typewrite("pressure on the ground");
+    sleep(pause);
+    for key in ["Return", "ctrl+p", "Return"] {
+        window.key(key);
+        sleep(2 * pause);
+    }
+    window.key("ctrl+a");
+    sleep(pause);
+    window.typewrite(page.to_str().unwrap());
+    sleep(pause);
+    window.key("Return");
+    window.wait("handout", |_| page.is_file());
+    sleep(pause);
+    window.key("Return");
+    sleep(pause);
+
     // Closed by key as well.
     window.key("ctrl+q");
     let begun = Instant::now();
@@ -174,24 +194,14 @@ fn from_first_start_to_handout(pause: Duration) {
     }
     assert!(window.program.wait().unwrap().success());
 
-    print_handout(home.path(), &file, track_width(&saved));
+    is_printed(&std::fs::read_to_string(page).unwrap(), track_width(&saved));
 }
 
-/// The handout of a build, printed where there is a browser.
-fn print_handout(folder: &Path, build: &Path, width: &str) {
-    let page = folder.join("pressure.html");
-    let done = Command::new(env!("CARGO_BIN_EXE_heftwise"))
-        .args(["handout", "pressure", "--whole", "--build"])
-        .arg(build)
-        .arg("--output")
-        .arg(&page)
-        .env("HOME", folder)
-        .output()
-        .unwrap();
-    assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
-    let html = std::fs::read_to_string(&page).unwrap();
+/// The handout has the number that was changed, on paper too where there is a browser to print it.
+fn is_printed(html: &str, width: &str) {
     let number = width.split(' ').next().unwrap();
+    assert!(html.contains("Pressure on the ground"), "it is of the lesson");
     assert!(html.contains(number), "{number} is not in the handout");
-    let Some(paper) = printed(&html) else { return };
+    let Some(paper) = printed(html) else { return };
     assert!(paper.says(number), "{number} is not on paper");
 }

@@ -10,6 +10,7 @@ mod curve;
 mod every_block;
 mod files;
 mod find;
+mod gallery;
 mod keys;
 mod lessons;
 mod looks;

@@ -47,8 +47,6 @@ pub enum Action {
     Field(field::Event),
     /// The build is changed; changes of one gesture count as one.
     Edit(Edit, Option<String>),
-    /// The build is to be saved.
-    Save,
 }
 
 /// What happens on the build sheet.
@@ -68,8 +66,6 @@ pub enum Message {
     Uses(Topic),
     /// Guesses alone are to be shown, or every number.
     Guesses(bool),
-    /// The build is to be saved.
-    Save,
     /// The sketch is to be seen from elsewhere.
     Look(View),
 }
@@ -92,7 +88,6 @@ impl BuildSheet {
             Message::Table(id) => turn(&mut self.tables, id),
             Message::Uses(topic) => turn(&mut self.uses, topic),
             Message::Guesses(guesses) => self.guesses = guesses,
-            Message::Save => return Action::Save,
             Message::Look(view) => self.sketch.look(view),
         }
         Action::None
@@ -320,15 +315,12 @@ impl BuildSheet {
     }
 }
 
-/// The heading, and whether the build is saved.
+/// The heading, and whether something is not saved; the rail saves.
 fn title<'a>(desk: &'a Desk) -> Element<'a, Message> {
     let changed = desk.history.is_changed_since_save();
-    let save = pressable(Kind::Plain, text("Save").size(size::LABEL))
-        .on_press_maybe(changed.then_some(Message::Save));
     row![
         text("Build sheet").size(size::TITLE).font(BOLD),
-        save,
-        text(if changed { "● not saved" } else { "saved" }).size(size::LABEL).style(theme::soft),
+        text(if changed { "● not saved" } else { "" }).size(size::LABEL).style(theme::soft),
     ]
     .spacing(1.5 * UNIT)
     .align_y(iced::Center)

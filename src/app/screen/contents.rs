@@ -16,6 +16,7 @@ use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{BlockKind, Lesson, reading_minutes};
 use crate::notebook::Notebook;
+pub use welcome::MASS_FIELD;
 
 /// What is picked.
 #[derive(Debug, Clone)]

@@ -33,6 +33,9 @@ pub const PAGE: &str = "page";
 /// So far the page moves until its heading is looked for again, in pixels.
 const LOOK_EVERY: f32 = 40.0;
 
+/// What is said of a picture that was copied: a clipboard of text alone holds it as its source.
+const COPIED: &str = "Copied as SVG: paste it into a drawing program, a web page or a text.";
+
 /// A lesson being read.
 pub struct Reading {
     /// The lesson's id.
@@ -321,6 +324,11 @@ impl Reading {
                 return self.marks.figure(line, what).map_or(Action::None, |(figure, name)| {
                     Action::Figure(Unsaved { line, figure, name })
                 });
+            }
+            page::Message::CopyPicture(line, what) => {
+                let Some((figure, _)) = self.marks.figure(line, what) else { return Action::None };
+                self.marks.saved.insert(line, COPIED.to_owned());
+                return Action::Run(iced::clipboard::write(figure.svg));
             }
             page::Message::Copy(words) => return Action::Run(iced::clipboard::write(words)),
             page::Message::Run(line, run::Act::Table) => {

@@ -22,6 +22,8 @@ use steps::Step;
 /// How many lines of layout the height of the screen is cut into. The small letters of running text
 /// are then a fiftieth of the height, which the last row reads from eight screen heights.
 const LINES: f32 = 435.0;
+/// From this width of the text on, there is room for the section beside the buttons.
+const TITLED: f32 = 280.0;
 
 /// How much larger than usual a window of this height is drawn for a class.
 pub fn scale(height: f32) -> f32 {
@@ -155,13 +157,17 @@ impl Workshop {
             .style(theme::scroll)
             .width(Fill)
             .height(Fill);
-        column![self.head(lesson), sheet, self.foot()].width(Fill).height(Fill).into()
+        column![self.head(lesson, page.width), sheet, self.foot()].width(Fill).height(Fill).into()
     }
 
-    fn head<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
+    fn head<'a>(&'a self, lesson: &'a Lesson, width: f32) -> Element<'a, Message> {
         let section = self.at.checked_sub(1).and_then(|at| self.steps.get(at));
         let section = section.map_or("", |step| step.section.as_str());
-        let words = if section.is_empty() { &lesson.title } else { section };
+        let words = match section {
+            _ if width < TITLED => "",
+            "" => &lesson.title,
+            section => section,
+        };
         let notes = if self.notes { "Hide the notes" } else { "Teacher’s notes" };
         bar(row![
             text(words).size(size::SMALL).font(SEMIBOLD).style(theme::soft).width(Fill),

@@ -1,25 +1,21 @@
 //! What the shell does on each message.
 
-use std::sync::Arc;
-
 use iced::advanced::widget::operate;
 use iced::advanced::widget::operation::scrollable;
 use iced::widget::operation;
-use iced::{Point, Size, Task, keyboard, theme::Mode, widget::Id};
+use iced::{Point, Size, Task, keyboard, theme::Mode, widget::Id, window};
 
 use super::{App, Message};
 use crate::app::desk::Desk;
-use crate::app::find::Index;
 use crate::app::printing::Print;
 use crate::app::question::{self, Question};
-use crate::app::screen::contents::Shelf;
 use crate::app::screen::preferences::Choices;
 use crate::app::screen::reading::{self, Reading};
 use crate::app::screen::{Place, build_sheet, walk_round};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
 use crate::app::{focus, keys};
-use crate::lesson::{Library, Source as _};
+use crate::lesson::Source as _;
 use crate::quantity::UnitSet;
 use crate::sheet::Edit;
 
@@ -59,7 +55,7 @@ impl App {
             reading::Action::Lesson(id) => self.go(Place::Lesson(id)),
             reading::Action::Part { lesson, anchor } => self.go_to_part(lesson, &anchor),
             reading::Action::Show => self.show(),
-            reading::Action::Print => self.print_lesson(),
+            reading::Action::Print => self.print_here(),
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Figure(unsaved) => self.choose_figure(unsaved),
@@ -86,7 +82,6 @@ impl App {
                     _ => task,
                 }
             }
-            build_sheet::Action::Save => self.save(),
         }
     }
 
@@ -180,7 +175,7 @@ impl App {
 
     pub(super) fn ask(&mut self, question: Question) -> Task<Message> {
         self.question = Some(question);
-        operation::focus("answer:0")
+        operation::focus(question::FIRST)
     }
 
     pub(super) fn answered(&mut self) -> Task<Message> {
@@ -241,6 +236,13 @@ impl App {
         }
     }
 
+    /// Makes the window no larger than the screen it stands on, which may be another than the last time.
+    pub(super) fn fit(&mut self, id: window::Id, screen: Option<Size>) -> Task<Message> {
+        let (now, screen) = (self.size(), screen.unwrap_or(Size::INFINITE));
+        let fits = Size::new(now.width.min(screen.width), now.height.min(screen.height));
+        if fits == now { Task::none() } else { window::resize(id, fits) }
+    }
+
     pub(super) fn resized(&mut self, size: Size) -> Task<Message> {
         self.pixels = size * self.scale();
         self.settings.window = (self.pixels.width, self.pixels.height);
@@ -255,29 +257,6 @@ impl App {
 
     pub(super) fn system(&mut self, mode: Mode) -> Task<Message> {
         self.system_dark = mode == Mode::Dark;
-        Task::none()
-    }
-
-    pub(super) fn reload_lessons(&mut self) -> Task<Message> {
-        self.library = Arc::new(Library::load(&self.lessons()));
-        self.index = Index::of(&self.library);
-        self.shelf = Shelf::of(&self.library.lessons);
-        self.own_lessons = super::preferences::stand(self.own.as_ref(), &self.library);
-        let Some(reading) = self.reading.take() else { return Task::none() };
-        let id = reading.id.clone();
-        self.reading = self.lesson(&id).map(|lesson| {
-            let source = self.lessons();
-            let mut reading = reading.reloaded(lesson, |file| source.picture(&id, file));
-            if let Some(record) = self.book.notebook().lesson(&id) {
-                reading.recall(lesson, record);
-            }
-            reading
-        });
-        self.workshop = self
-            .workshop
-            .take()
-            .and_then(|shown| self.lesson(&shown.id).map(|lesson| (shown, lesson)))
-            .map(|(shown, lesson)| shown.reloaded(lesson));
         Task::none()
     }
 }

@@ -34,6 +34,12 @@ impl App {
         self.remember_company()
     }
 
+    /// Looks no more for a companion that is gone.
+    pub(super) fn forget_companion(&mut self, place: usize) -> Task<Message> {
+        self.desk.company.forget(place);
+        self.remember_company()
+    }
+
     fn remember_company(&mut self) -> Task<Message> {
         let kept = self.desk.company.kept();
         self.with_settings(|settings| settings.companions = kept)

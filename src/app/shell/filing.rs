@@ -1,6 +1,6 @@
 //! What the shell does with build files: opening, saving, and putting a build away.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use iced::Task;
 use iced::widget::operation;
@@ -97,8 +97,7 @@ impl App {
         self.walk_round.forget();
         self.bench.forget_drawn();
         self.bench.look(&self.settings.recent);
-        self.offer_recovery();
-        Task::none()
+        self.offer_recovery()
     }
 
     pub(super) fn open(&mut self, path: &Path) -> Task<Message> {
@@ -110,6 +109,17 @@ impl App {
             }
             Err(words) => self.ask(Question::Told(words)),
         }
+    }
+
+    pub(super) fn hover(&mut self, hovers: bool) -> Task<Message> {
+        self.hovered = hovers;
+        Task::none()
+    }
+
+    /// A file let go over the window is opened as a build.
+    pub(super) fn dropped(&mut self, path: PathBuf) -> Task<Message> {
+        self.hovered = false;
+        self.leave(Next::OpenPath(path))
     }
 
     /// A dialog that ended without a pick: put away by the reader, or never there at all, and then
@@ -222,6 +232,7 @@ impl App {
     /// Back at the window: files may have come, gone or changed meanwhile.
     pub(super) fn returned(&mut self) -> Task<Message> {
         self.bench.look(&self.settings.recent);
+        self.desk.company.look_again();
         self.look_at_file()
     }
 

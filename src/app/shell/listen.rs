@@ -1,6 +1,6 @@
 //! What the window listens to.
 
-use iced::{Subscription, event, keyboard, system, time, window};
+use iced::{Event, Subscription, event, keyboard, system, time, window};
 
 use super::{App, Message};
 use crate::app::question::Next;
@@ -31,14 +31,7 @@ impl App {
                 window::resize_events().map(|(_, size)| Message::Resized(size)),
                 window::close_requests().map(|_| Message::Leave(Next::Close)),
                 system::theme_changes().map(Message::System),
-                event::listen_with(|event, _, _| match event {
-                    iced::Event::Window(window::Event::Focused) => Some(Message::Returned),
-                    iced::Event::Window(window::Event::Moved(to)) => Some(Message::Moved(to)),
-                    iced::Event::Window(window::Event::FileDropped(path)) => {
-                        Some(Message::OpenPath(path))
-                    }
-                    _ => None,
-                }),
+                event::listen_with(|event, _, id| heard(event, id)),
             ]
             .into_iter()
             .chain(keep)
@@ -46,5 +39,37 @@ impl App {
             .chain(plays)
             .chain(lessons),
         )
+    }
+}
+
+/// What the window tells that no widget has a use for.
+fn heard(event: Event, id: window::Id) -> Option<Message> {
+    let Event::Window(event) = event else { return None };
+    match event {
+        window::Event::Opened { .. } => Some(Message::Opened(id)),
+        window::Event::Focused => Some(Message::Returned),
+        window::Event::Moved(to) => Some(Message::Moved(to)),
+        window::Event::FileHovered(_) => Some(Message::Hovers(true)),
+        window::Event::FilesHoveredLeft => Some(Message::Hovers(false)),
+        window::Event::FileDropped(path) => Some(Message::Dropped(path)),
+        _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_file_held_over_the_window_and_let_go_is_heard() {
+        let heard = |event| heard(Event::Window(event), window::Id::unique());
+        let path = std::path::PathBuf::from("cart.toml");
+        let over = heard(window::Event::FileHovered(path.clone()));
+        assert!(matches!(over, Some(Message::Hovers(true))));
+        let away = heard(window::Event::FilesHoveredLeft);
+        assert!(matches!(away, Some(Message::Hovers(false))));
+        let dropped = heard(window::Event::FileDropped(path.clone()));
+        assert!(matches!(dropped, Some(Message::Dropped(it)) if it == path));
+        assert!(heard(window::Event::Unfocused).is_none());
     }
 }

@@ -7,17 +7,26 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::thread;
 
 use iced::Task;
-use iced::futures::channel::oneshot;
+use iced::futures::channel::mpsc;
 
 use super::filing::taken;
 use super::{App, Message};
 use crate::app::files;
-use crate::app::printing::{Act, Held, Job, Order, Print};
+use crate::app::printing::{Act, Held, Order, Print};
 use crate::app::question::Question;
+use crate::app::screen::Place;
 use crate::handout;
 
 /// How printing ended: where the page is, nothing if it was called off, or why it is not there.
 pub type Printed = Result<Option<PathBuf>, String>;
+
+/// What is heard of a page being made.
+enum Heard {
+    /// So many of so many sheets are made.
+    Made(usize, usize),
+    /// It ended.
+    Done(Printed),
+}
 
 impl App {
     /// Asks how something is to be printed.
@@ -26,10 +35,14 @@ impl App {
         self.ask(Question::Print(order))
     }
 
-    /// Prints the lesson on the page.
-    pub(super) fn print_lesson(&mut self) -> Task<Message> {
-        let id = self.reading.as_ref().map(|reading| reading.id.clone());
-        id.map_or_else(Task::none, |id| self.print(Print::Lesson(id)))
+    /// Prints what is shown, where that is something for paper.
+    pub(super) fn print_here(&mut self) -> Task<Message> {
+        match &self.place {
+            Place::Lesson(id) | Place::Workshop(id) => self.print(Print::Lesson(id.clone())),
+            Place::WalkRound => self.print(Print::WalkRound),
+            Place::Notebook => self.print(Print::Notebook),
+            Place::Contents | Place::BuildSheet | Place::Bench | Place::Settings => Task::none(),
+        }
     }
 
     pub(super) fn print_act(&mut self, act: Act) -> Task<Message> {
@@ -73,16 +86,30 @@ impl App {
         let job = order.job(&self.desk, &self.settings, held);
         let called_off = Arc::new(AtomicBool::new(false));
         self.writing = Some(Arc::clone(&called_off));
-        let (say, hear) = oneshot::channel();
+        let (say, hear) = mpsc::unbounded();
         thread::spawn(move || {
-            // Nobody listens once the window is closed.
-            let _ = say.send(written(job, path, &called_off));
+            let told = |made, of| {
+                // Nobody listens once the window is closed.
+                let _ = say.unbounded_send(Heard::Made(made, of));
+                !called_off.load(Ordering::Relaxed)
+            };
+            let done = job.page(&told).and_then(|page| written(page, path, &called_off));
+            let _ = say.unbounded_send(Heard::Done(done));
         });
-        let asked = self.ask(Question::Writing);
-        let heard = Task::perform(hear, |done| {
-            Message::Printed(done.unwrap_or_else(|_| Err("The page was not made.".to_owned())))
+        let asked = self.ask(Question::Writing { made: 0, of: 1 });
+        let heard = Task::run(hear, |heard| match heard {
+            Heard::Made(made, of) => Message::Printing { made, of },
+            Heard::Done(done) => Message::Printed(done),
         });
         Task::batch([asked, heard])
+    }
+
+    /// So many of so many sheets are made.
+    pub(super) fn printing(&mut self, now: (usize, usize)) -> Task<Message> {
+        if let Some(Question::Writing { made, of }) = &mut self.question {
+            (*made, *of) = now;
+        }
+        Task::none()
     }
 
     /// The page is there, or why not.
@@ -104,12 +131,9 @@ impl App {
     }
 }
 
-/// Makes the page and writes it, unless it has been called off meanwhile: then nothing is written.
-fn written(job: Job, path: PathBuf, called_off: &AtomicBool) -> Printed {
-    let page = job.page()?;
-    if called_off.load(Ordering::Relaxed) {
-        return Ok(None);
-    }
+/// Writes the page, unless it has been called off meanwhile: then nothing is written.
+fn written(page: Option<String>, path: PathBuf, called_off: &AtomicBool) -> Printed {
+    let Some(page) = page.filter(|_| !called_off.load(Ordering::Relaxed)) else { return Ok(None) };
     handout::save(&path, &page)?;
     Ok(Some(path))
 }

@@ -6,6 +6,7 @@ use super::{App, Message};
 use crate::app::question::Question;
 use crate::sheet::Sheet;
 use crate::sheet::file::autosave::{self, Slot};
+use crate::sheet::file::name_of;
 
 /// Unsaved work that was found, while the reader decides about it.
 pub(super) struct Found {
@@ -29,10 +30,10 @@ impl App {
     }
 
     /// Offers the newest work kept for the build on the desk that has not been put off already.
-    pub(super) fn offer_recovery(&mut self) {
+    pub(super) fn offer_recovery(&mut self) -> Task<Message> {
         self.recovered = None;
         if self.question.is_some() {
-            return;
+            return Task::none();
         }
         let path = self.desk.path.clone();
         let mut but = self.put_off.clone();
@@ -44,13 +45,15 @@ impl App {
             if let Ok(sheet) = Sheet::read(&found.text)
                 && sheet != *self.desk.sheet()
             {
+                let build = match &path {
+                    Some(path) => path.display().to_string(),
+                    None => format!("{}, which is in no file,", name_of(&sheet, None)),
+                };
                 self.recovered = Some(Found { slot, sheet });
-                self.question = Some(Question::Recover(
-                    path.unwrap_or_else(|| "a build without a file".into()),
-                ));
-                return;
+                return self.ask(Question::Recover(build));
             }
         }
+        Task::none()
     }
 
     /// Brings it back; from here on its copy is that of the build on the desk.
@@ -70,8 +73,7 @@ impl App {
             let _ = autosave::discard(&self.folders.recovery, &found.slot);
         }
         let task = self.answered();
-        self.offer_recovery();
-        task
+        task.chain(self.offer_recovery())
     }
 
     /// Leaves it where it is until the program starts again.

@@ -34,7 +34,7 @@ impl App {
         let body: Element<'_, Message> = if width >= RAIL_FROM {
             row![rail.beside(), page].height(Fill).into()
         } else {
-            column![rail.above(self.menu, width), page].height(Fill).into()
+            column![rail.above(self.menu, self.size()), page].height(Fill).into()
         };
         let window = column![body, strip::view(&self.desk, &self.settings, width, self.strip)];
         self.under_question(window)
@@ -47,6 +47,7 @@ impl App {
     ) -> Element<'a, Message> {
         let window = inert(self.question.is_some(), window);
         match &self.question {
+            _ if self.hovered => question::invitation(window),
             Some(asked) => question::over(window, asked),
             None => iced::widget::stack![window].into(),
         }

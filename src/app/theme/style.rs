@@ -40,7 +40,7 @@ pub fn blank(_theme: &Theme) -> container::Style {
     ground(Color::BLACK)
 }
 
-/// A bar that counts hands.
+/// A bar that counts hands, or sheets.
 pub fn tally(theme: &Theme) -> progress_bar::Style {
     let ink = ink(theme);
     progress_bar::Style {

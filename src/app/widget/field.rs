@@ -100,7 +100,7 @@ pub fn full<'a>(
     column![
         headed(
             entry,
-            settings,
+            settings.room() >= STACKED,
             row![
                 input(place, entry, desk, settings).width(Length::Fixed(width(settings, 150.0))),
                 stepper("−", false),
@@ -129,7 +129,7 @@ pub fn compact<'a>(
     column![
         headed(
             entry,
-            settings,
+            settings.room() >= theme::TIGHT,
             input(place, entry, desk, settings).width(Length::Fixed(width(settings, 132.0))),
         ),
         (!words.is_empty()).then(|| note(words, style)),
@@ -176,21 +176,24 @@ fn event(place: &str, id: AnyId) -> impl Fn(Act) -> Event + Clone + 'static {
     move |act| Event { place: place.clone(), id, act }
 }
 
+/// Under this width of the window, a full field stands under its name.
+const STACKED: f32 = 430.0;
+
 /// How wide a field may be.
 fn width(settings: &Settings, usual: f32) -> f32 {
     if settings.room() < theme::TIGHT { usual.min(92.0) } else { usual }
 }
 
-/// The name of a number and its field, beside each other where there is room.
+/// The name of a number and its field, beside each other or one under the other.
 fn headed<'a>(
     entry: &'static Entry,
-    settings: &Settings,
+    beside: bool,
     field: impl Into<Element<'a, Event>>,
 ) -> Element<'a, Event> {
-    if settings.room() < theme::TIGHT {
-        column![heading(entry), field.into()].spacing(UNIT / 2.0).into()
-    } else {
+    if beside {
         row![heading(entry), field.into()].spacing(UNIT).align_y(Center).into()
+    } else {
+        column![heading(entry), field.into()].spacing(UNIT / 2.0).into()
     }
 }
 

@@ -256,9 +256,49 @@ fn a_build_file_dropped_on_the_window_opens() {
     let folder = tempfile::tempdir().unwrap();
     let mut rig = at_bench();
     assert!(rig.says("dropped on the window"));
-    // What the window hears of a drop.
-    rig.send(Message::OpenPath(file(&folder, "cart.toml", CART)));
+    rig.send(Message::Hovers(true));
+    assert!(rig.says("Let go to open the build"));
+    rig.send(Message::Hovers(false));
+    assert!(!rig.says("Let go"), "carried away again");
+    rig.send(Message::Hovers(true));
+    rig.send(Message::Dropped(file(&folder, "cart.toml", CART)));
     assert_eq!(rig.app.desk.name(), "Cart");
+    assert!(!rig.says("Let go"));
+    widen(&mut rig, "75 mm");
+    rig.send(Message::Dropped(folder.path().to_owned()));
+    assert!(matches!(rig.app.question, Some(Question::Unsaved(_))), "it asks first");
+    rig.click("Do not save");
+    assert!(rig.says("This did not work"), "a folder is no build");
+    assert_eq!(rig.app.desk.name(), "Cart");
+}
+
+#[test]
+fn a_companion_that_is_gone_is_said_and_comes_back_with_its_file() {
+    let folder = tempfile::tempdir().unwrap();
+    let cart = file(&folder, "cart.toml", CART);
+    let mut rig = Rig::open(rig::start(&folder), WIDE);
+    rig.send(Message::CompanionPicked(cart.clone()));
+    fs::remove_file(&cart).unwrap();
+
+    let mut rig = Rig::open(rig::start(&folder), WIDE);
+    rig.command("5");
+    assert!(rig.app.desk.company.all().is_empty());
+    assert!(rig.says("cart.toml") && rig.says("once it can be read"), "{:?}", rig.texts());
+    // Another companion does not drive it out of mind.
+    rig.send(Message::CompanionExample("bullock"));
+    let kept = [Kept::Example("bullock".to_owned()), Kept::File(cart.clone())];
+    assert_eq!(rig.app.settings.companions, kept);
+    file(&folder, "cart.toml", CART);
+    rig.send(Message::Returned);
+    let names: Vec<&str> = rig.app.desk.company.all().iter().map(|it| it.name.as_str()).collect();
+    assert_eq!(names, ["Bullock", "Cart"]);
+    assert!(!rig.says("once it can be read"));
+
+    fs::remove_file(&cart).unwrap();
+    let mut rig = Rig::open(rig::start(&folder), WIDE);
+    rig.command("5");
+    rig.click("Look for it no more");
+    assert_eq!(rig.app.settings.companions, [Kept::Example("bullock".to_owned())]);
 }
 
 #[test]

@@ -5,7 +5,6 @@ use heftwise::app::screen::Place;
 use heftwise::app::shell::{Message, Start};
 use heftwise::quantity::catalogue::pressure::GROUND_PRESSURE;
 use iced::keyboard::{Modifiers, key::Named};
-use iced::widget::Id;
 
 use super::rig::{self, Rig, WIDE, file, memory};
 
@@ -33,12 +32,14 @@ fn a_first_start_leads_to_a_changed_number_at_once() {
     assert!(rig.says(WELCOME));
     assert!(rig.says("830 Pa"));
     let before = rig.app.desk.outcome.values.si(GROUND_PRESSURE).unwrap();
-    rig.click(Id::new("welcome:mass"));
+    // Its field has the focus.
     rig.key(Named::ArrowUp, NONE);
     let after = rig.app.desk.outcome.values.si(GROUND_PRESSURE).unwrap();
     assert!(after > before);
     assert!(rig.says("was 830 Pa"));
     assert!(rig.focused().is_some(), "the field keeps the focus");
+    rig.command("2");
+    assert_eq!(rig.app.place, Place::BuildSheet, "and shortcuts are heard all the same");
 }
 
 #[test]

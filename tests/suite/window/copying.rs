@@ -53,3 +53,13 @@ fn the_sketch_is_saved_as_a_picture_or_as_places() {
     let mut rig = open();
     saved(&mut rig, "Save the sketch", "centre of gravity");
 }
+
+#[test]
+fn the_sketch_is_copied_as_a_picture_of_its_own() {
+    let mut rig = open();
+    rig.click("Copy it");
+    let picture = rig.copied.last().unwrap();
+    assert!(picture.starts_with("<svg") && picture.contains("xmlns="), "{picture:.80}");
+    assert!(picture.contains("battery"), "with its parts");
+    assert!(rig.says("Copied as SVG"), "and says so");
+}

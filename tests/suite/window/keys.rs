@@ -65,6 +65,7 @@ fn each_shortcut_does_what_the_sheet_of_keys_says() {
         ("6", Modifiers::COMMAND, Message::Go(Place::Settings)),
         (",", Modifiers::COMMAND, Message::Go(Place::Settings)),
         ("f", Modifiers::COMMAND, Message::Find(Act::Begin)),
+        ("p", Modifiers::COMMAND, Message::PrintHere),
         ("+", Modifiers::COMMAND, Message::Text(true)),
         ("=", Modifiers::COMMAND, Message::Text(true)),
         ("-", Modifiers::COMMAND, Message::Text(false)),

@@ -214,3 +214,35 @@ fn a_lesson_changed_on_disk_is_read_again() {
     rig.send(Message::LessonsChanged);
     assert!(rig.says("This lesson is not there any more. Pick another."));
 }
+
+#[test]
+fn a_lesson_reloads_in_place_even_when_its_file_is_away_for_a_while() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("lessons/long");
+    std::fs::create_dir_all(&path).unwrap();
+    let text = |word: &str| {
+        let head = "+++\nid = \"long\"\ntitle = \"Long\"\norder = 1\ngoals = []\nuses = []\n+++\n";
+        format!("{head}\n{}", format!("A paragraph of {word}.\n\n").repeat(80))
+    };
+    std::fs::write(path.join("lesson.md"), text("mud")).unwrap();
+    let source = Box::new(heftwise::lesson::Folder(folder.path().join("lessons")));
+    let mut rig = Rig::open(Start { source, ..rig::start(&folder) }, WIDE);
+    rig.send(Message::Go(Place::Lesson("long".to_owned())));
+    rig.key(Named::PageDown, Modifiers::empty());
+    rig.key(Named::PageDown, Modifiers::empty());
+    let place = rig.scrolled();
+    assert!(place > 300.0, "{place}");
+    std::fs::write(path.join("lesson.md"), text("sand")).unwrap();
+    // While they are being read, the window goes on, and a second change is not lost.
+    let reading = rig.app.update(Message::LessonsChanged);
+    let again = rig.app.update(Message::LessonsChanged);
+    rig.run(again);
+    rig.run(reading);
+    assert!((rig.scrolled() - place).abs() < 1.0, "{} is not {place}", rig.scrolled());
+    std::fs::remove_file(path.join("lesson.md")).unwrap();
+    rig.send(Message::LessonsChanged);
+    assert!(rig.says("not there any more"));
+    std::fs::write(path.join("lesson.md"), text("peat")).unwrap();
+    rig.send(Message::LessonsChanged);
+    assert!((rig.scrolled() - place).abs() < 1.0, "{} is not {place}", rig.scrolled());
+}

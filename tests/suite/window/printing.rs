@@ -121,12 +121,27 @@ fn called_off_it_leaves_no_file() {
     rig.send(Message::NothingPicked(Unpicked { purpose: Purpose::Paper, at_once: true }));
     // Sixty sheets take far longer than the two messages do.
     let task = rig.app.update(Message::PaperPicked(path.clone()));
-    assert_eq!(rig.app.question, Some(Question::Writing));
+    assert_eq!(rig.app.question, Some(Question::Writing { made: 0, of: 1 }));
     let _ = rig.app.update(Message::QuestionClosed);
     rig.run(task);
     assert_eq!(rig.app.question, None);
     assert!(!path.exists());
     assert_eq!(fs::read_dir(folder.path()).unwrap().filter(is_page).count(), 0);
+    // Until then the window says how far it is.
+    rig.click("Print a handout");
+    rig.send(Message::PrintAct(Act::Copies("3".to_owned())));
+    rig.click("Choose where to save");
+    let _ = rig.app.update(Message::PaperPicked(path.with_file_name("three.html")));
+    let mut said = Vec::new();
+    for made in 0..3 {
+        rig.send(Message::Printing { made, of: 3 });
+        said.push(rig.says(&format!("{made} of 3 sheets")));
+    }
+    assert_eq!(said, [true; 3]);
+    rig.click("Cancel");
+    assert_eq!(rig.app.question, None);
+    rig.send(Message::Printing { made: 2, of: 3 });
+    assert_eq!(rig.app.question, None, "what is called off does not come back");
     // Nor does a dialog put away.
     rig.click("Print a handout");
     rig.click("Choose where to save");
@@ -154,4 +169,22 @@ fn the_walk_round_and_the_notebook_print_too() {
     rig.click("Print the notebook");
     print_to(&mut rig, &path);
     assert!(written(&mut rig, &path).contains("<html"));
+}
+
+#[test]
+fn one_key_prints_what_is_shown() {
+    let (mut rig, _folder) = pressure();
+    for (place, title) in [
+        (None, "Print a handout"),
+        (Some(Place::WalkRound), "Print the walk-round"),
+        (Some(Place::Notebook), "Print the notebook"),
+    ] {
+        place.into_iter().for_each(|place| rig.send(Message::Go(place)));
+        rig.command("p");
+        assert!(rig.says(title) && matches!(rig.app.question, Some(Question::Print(_))));
+        rig.send(Message::QuestionClosed);
+    }
+    rig.send(Message::Go(Place::Bench));
+    rig.command("p");
+    assert_eq!(rig.app.question, None, "there is nothing of it for paper");
 }

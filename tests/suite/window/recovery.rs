@@ -6,6 +6,7 @@ use heftwise::app::shell::{Message, Start};
 use heftwise::quantity::catalogue::running_gear::TRACK_WIDTH;
 use heftwise::sheet::Edit;
 use heftwise::sheet::file::autosave;
+use iced::keyboard::{Modifiers, key::Named};
 use tempfile::TempDir;
 
 use super::rig::{self, Rig, WIDE, file};
@@ -46,7 +47,8 @@ fn kept_work_is_offered_and_comes_back_as_a_change_that_can_be_undone() {
         matches!(&rig.app.question, Some(Question::Recover(path)) if path.ends_with("cart.toml"))
     );
     assert_eq!(rig.app.desk.sheet().text(), CART, "nothing is taken unasked");
-    rig.click("Bring them back");
+    // The first answer has the focus.
+    rig.key(Named::Enter, Modifiers::empty());
     assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("75 mm"));
     assert!(rig.app.desk.history.is_changed_since_save());
     rig.send(Message::Undo);

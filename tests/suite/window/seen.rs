@@ -15,6 +15,7 @@ use heftwise::app::shell::Message;
 use iced::Size;
 use iced::keyboard::{Modifiers, key::Named};
 use resvg::tiny_skia::{IntSize, Pixmap};
+use tempfile::TempDir;
 
 use super::rig::{self, Rig, WIDE};
 
@@ -28,12 +29,14 @@ const NARROW: Size = Size::new(400.0, 800.0);
 /// A screen and how to get to it.
 type Scene = (&'static str, fn(&mut Rig));
 
-const SCENES: [Scene; 6] = [
+const SCENES: [Scene; 8] = [
     ("contents", |rig| rig.send(Message::Go(Place::Contents))),
     ("reading", |rig| rig.send(Message::Go(Place::Lesson("pressure".to_owned())))),
     ("build-sheet", |rig| rig.send(Message::Go(Place::BuildSheet))),
     ("walk-round", |rig| rig.send(Message::Go(Place::WalkRound))),
     ("notebook", |rig| rig.send(Message::Go(Place::Notebook))),
+    ("bench", |rig| rig.send(Message::Go(Place::Bench))),
+    ("settings", |rig| rig.send(Message::Go(Place::Settings))),
     ("workshop", |rig| {
         rig.send(Message::Go(Place::Lesson("pressure".to_owned())));
         rig.send(Message::Show);
@@ -44,7 +47,7 @@ const SCENES: [Scene; 6] = [
 ];
 
 /// A way to look at a screen: the size of the window, the light, the size of text.
-type Look = (&'static str, Size, Daylight, u16);
+pub type Look = (&'static str, Size, Daylight, u16);
 
 const LOOKS: [Look; 4] = [
     ("day", WIDE, Daylight::Day, 100),
@@ -56,18 +59,21 @@ const LOOKS: [Look; 4] = [
 /// The mean grey of each cell, row by row.
 type Greys = Vec<u8>;
 
-struct Shot {
+/// A picture of the window.
+pub struct Shot {
     pixels: Vec<[u8; 4]>,
     size: (u32, u32),
 }
 
 impl Shot {
-    fn of(scene: Scene, (_, size, light, text): Look) -> Self {
-        let folder = tempfile::tempdir().unwrap();
-        let mut rig = Rig::open(rig::start(&folder), size);
+    /// The window of a reader whose files are in the folder, once it is brought to a scene.
+    pub fn of(folder: &TempDir, scene: impl Fn(&mut Rig), (_, size, light, text): Look) -> Self {
+        let mut rig = Rig::open(rig::start(folder), size);
         rig.send(Message::Light(light));
         rig.app.settings.text_size = text;
-        (scene.1)(&mut rig);
+        scene(&mut rig);
+        // A cursor blinks.
+        rig.run(iced::widget::operation::focus("nothing"));
         let (pixels, _) = rig.picture();
         Self { pixels, size: (size.width as u32, size.height as u32) }
     }
@@ -86,7 +92,7 @@ impl Shot {
         sums.iter().map(|(sum, count)| (sum / count).round() as u8).collect()
     }
 
-    fn save(&self, path: &Path) {
+    pub fn save(&self, path: &Path) {
         let (width, height) = self.size;
         let size = IntSize::from_wh(width, height).unwrap();
         let picture = Pixmap::from_vec(self.pixels.concat(), size).unwrap();
@@ -118,7 +124,7 @@ fn screens_look_as_they_did() {
     for scene in SCENES {
         for look in LOOKS {
             let name = format!("{}-{}", scene.0, look.0);
-            let shot = Shot::of(scene, look);
+            let shot = Shot::of(&tempfile::tempdir().unwrap(), scene.1, look);
             let greys = shot.greys();
             writeln!(all, "{name} {}", written(&greys)).unwrap();
             let known = KNOWN.lines().find_map(|line| line.strip_prefix(&name)?.strip_prefix(' '));
@@ -141,7 +147,7 @@ fn screens_look_as_they_did() {
 #[test]
 fn a_moved_line_is_seen_and_a_rounding_is_not() {
     let (scene, look) = (SCENES[1], LOOKS[0]);
-    let shot = Shot::of(scene, look);
+    let shot = Shot::of(&tempfile::tempdir().unwrap(), scene.1, look);
     let known = written(&shot.greys());
     assert_eq!(difference(&known, &shot.greys()), None);
     let mut brighter = Shot { pixels: shot.pixels.clone(), size: shot.size };

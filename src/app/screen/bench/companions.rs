@@ -4,7 +4,7 @@ use iced::widget::{Column, column, row, text};
 use iced::{Center, Element, Fill};
 
 use super::{Bench, Message, example, file_name};
-use crate::app::companion::Companion;
+use crate::app::companion::{Companion, Gone};
 use crate::app::desk::Desk;
 use crate::app::settings::{Kept, Settings};
 use crate::app::shell;
@@ -21,6 +21,7 @@ pub fn view<'a>(
 ) -> Element<'a, shell::Message> {
     let all = desk.company.all();
     let each = all.iter().enumerate().map(|(place, companion)| one(place, companion, bench));
+    let gone = desk.company.gone().iter().enumerate().map(|(place, one)| gone(place, one));
     let empty = all.is_empty().then(|| {
         text(
             "No companion yet. Add one, and every lesson shows its numbers beside yours: an \
@@ -37,7 +38,33 @@ pub fn view<'a>(
             .on_press(shell::Message::Bench(Message::Choosing))
     });
     let choices = (bench.choosing && room).then(|| choices(desk, settings));
-    column![empty, Column::with_children(each).spacing(UNIT), add, choices].spacing(UNIT).into()
+    let each = Column::with_children(each.chain(gone)).spacing(UNIT);
+    column![empty, each, add, choices].spacing(UNIT).into()
+}
+
+/// A companion of an earlier session that is not there.
+fn gone(place: usize, gone: &Gone) -> Element<'_, shell::Message> {
+    let name = match &gone.kept {
+        Kept::File(path) => file_name(path),
+        Kept::Example(id) => id.clone(),
+    };
+    column![
+        row![
+            text(name).size(size::BODY),
+            pressable(Kind::Word, text("Look for it no more").size(size::LABEL))
+                .on_press(shell::Message::CompanionForgotten(place)),
+        ]
+        .spacing(1.5 * UNIT)
+        .align_y(Center)
+        .wrap(),
+        text(format!("{} It stands beside yours again once it can be read.", gone.why))
+            .size(size::SMALL)
+            .style(theme::warning)
+            .wrapping(text::Wrapping::WordOrGlyph)
+            .width(Fill),
+    ]
+    .spacing(2)
+    .into()
 }
 
 fn one<'a>(place: usize, companion: &'a Companion, bench: &Bench) -> Element<'a, shell::Message> {

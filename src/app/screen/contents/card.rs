@@ -1,7 +1,7 @@
 //! The card of one lesson.
 
 use iced::widget::{Column, Row, column, container, row, text};
-use iced::{Element, Fill};
+use iced::{Element, Fill, Padding};
 
 use super::{Contents, Message};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
@@ -15,10 +15,11 @@ impl<'a> Contents<'a> {
         let record = self.notebook.lesson(&lesson.id);
         let said = self.shelf.0.get(&lesson.id);
         let minutes = said.map_or("", |said| said.minutes.as_str());
-        let goals = lesson
-            .goals
-            .iter()
-            .map(|goal| text(goal).size(size::LABEL).style(theme::soft).width(Fill).into());
+        let goals = lesson.goals.iter().map(|goal| {
+            let mark = text("•").size(size::LABEL).style(theme::soft);
+            let goal = text(goal).size(size::LABEL).style(theme::soft).width(Fill);
+            row![mark, goal].spacing(UNIT).into()
+        });
         let guesses = said.map_or(&[][..], |said| said.guesses.as_slice());
         let word = match record {
             Some(record) if record.finished.is_some() => "Read again",
@@ -30,7 +31,9 @@ impl<'a> Contents<'a> {
         let inside = column![
             row![
                 text(&lesson.title).size(size::HEADING).font(SEMIBOLD).width(Fill),
-                text(minutes).size(size::LABEL).style(theme::soft),
+                // On the line of the title, which is larger.
+                container(text(minutes).size(size::LABEL).style(theme::soft))
+                    .padding(Padding::ZERO.top(UNIT)),
             ]
             .spacing(UNIT),
             Column::with_children(goals).spacing(UNIT / 2.0),

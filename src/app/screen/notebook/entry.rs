@@ -39,7 +39,7 @@ pub fn measurement<'a>(measurement: &'a Measurement, units: &Units) -> Element<'
             text(name).size(size::SMALL).style(theme::soft),
             text(number).size(size::LABEL).font(SEMIBOLD),
         ]
-        .width(144)
+        .width(128)
         .into()
     };
     let mut cells = Vec::new();
