@@ -10,6 +10,7 @@ mod markdown;
 mod packaged;
 mod round_trip;
 mod seeds;
+mod soak;
 
 use std::path::Path;
 use std::process::Command;
