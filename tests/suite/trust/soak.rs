@@ -8,13 +8,13 @@
 use std::path::Path;
 
 use heftwise::app::page;
-use heftwise::app::screen::{Place, reading};
+use heftwise::app::screen::{Place, build_sheet, reading};
 use heftwise::app::shell::{Message, Start};
 use heftwise::app::widget::field::{Act, Event};
 use heftwise::app::widget::stepping::Step;
 use heftwise::lesson::{MentionKind, Shipped, Source, parse};
 use heftwise::quantity::{Entry, catalogue, show_plain};
-use heftwise::sheet::{Axis, Edit, Part, PartField, Sheet};
+use heftwise::sheet::{Axis, Edit, History, Part, PartField, Sheet};
 use heftwise::study::Outcome;
 
 use super::{Dice, again, ours};
@@ -22,20 +22,18 @@ use crate::window::rig::{self, Rig, WIDE};
 
 /// How many edits: set it to 100000 for the whole soak.
 const EDITS: &str = "HEFTWISE_TEST_EDITS";
-const USUAL_EDITS: usize = 400;
+const USUAL_EDITS: usize = 300;
 /// Set for the copy of this test that has a process, and so its memory, to itself.
 const ALONE: &str = "HEFTWISE_TEST_SOAKS";
-/// So often the build is undone to its file; what memory is held is looked at each time.
-const LEGS: usize = 5;
-/// Movements of the hand in a leg, each undone as one; 500 can be.
-const GESTURES: usize = 480;
-/// What the memory may grow by from the first leg to the last, in bytes: 500 steps of undo hold
-/// builds of differing lengths.
-const GROWTH: usize = 8 << 20;
+/// How often memory is looked at, and whether any number has drifted.
+const LEGS: usize = 10;
+/// What the memory may grow by between the first look and the last, in bytes: as much as the steps
+/// that can be undone may hold, and what an allocator leaves unused between.
+const GROWTH: usize = 24 << 20;
 
-/// A lesson, and the numbers it speaks of that the reader can set.
+/// A lesson and the numbers it speaks of that the reader can set; or the build sheet and all of them.
 struct Stop {
-    lesson: String,
+    place: Place,
     numbers: Vec<&'static Entry>,
 }
 
@@ -53,11 +51,12 @@ fn stops() -> Vec<Stop> {
             .collect();
         numbers.sort_by_key(|entry| entry.id);
         numbers.dedup_by_key(|entry| entry.id);
-        Stop { lesson, numbers }
+        Stop { place: Place::Lesson(lesson), numbers }
     };
-    let mut stops: Vec<Stop> = lessons.into_iter().map(stop).collect();
-    stops.retain(|stop| !stop.numbers.is_empty());
-    stops
+    let all = || catalogue::all().iter().filter(|entry| entry.is_given()).collect();
+    let sheet = || Stop { place: Place::BuildSheet, numbers: all() };
+    let lessons = lessons.into_iter().map(stop).filter(|stop| !stop.numbers.is_empty());
+    lessons.flat_map(|stop| [stop, sheet()]).collect()
 }
 
 /// The reader: the window, and how many edits were made in it.
@@ -76,14 +75,22 @@ impl Reader {
         }
     }
 
-    fn page(&mut self, message: page::Message) {
-        self.edits += 1;
-        self.send(Message::Reading(reading::Message::Page(message)));
+    /// Something done to a field, on the page or on the build sheet.
+    fn act(&mut self, entry: &Entry, act: Act) {
+        self.edits += usize::from(!matches!(act, Act::Settled));
+        let event = Event { place: format!("field:{}", entry.id), id: entry.id, act };
+        self.send(match self.rig.app.place {
+            Place::BuildSheet => Message::BuildSheet(build_sheet::Message::Field(event)),
+            _ => Message::Reading(reading::Message::Page(page::Message::Field(event))),
+        });
     }
 
-    fn act(&mut self, entry: &Entry, act: Act) {
-        let place = format!("margin:{}", entry.id);
-        self.page(page::Message::Field(Event { place, id: entry.id, act }));
+    fn edit(&mut self, edit: Edit, gesture: Option<String>) {
+        self.edits += 1;
+        self.send(match self.rig.app.place {
+            Place::BuildSheet => Message::BuildSheet(build_sheet::Message::Edit(edit, gesture)),
+            _ => Message::Reading(reading::Message::Page(page::Message::Edit(edit, gesture))),
+        });
     }
 
     /// One movement of the hand of at most `length` edits on a page, and the end of it.
@@ -115,14 +122,15 @@ impl Reader {
             7 => self.act(entry, Act::Cleared),
             8 => self.part(length),
             _ => {
-                self.page(page::Message::PutBack(vec![entry.id]));
+                let back = page::Message::PutBack(vec![entry.id]);
+                self.send(Message::Reading(reading::Message::Page(back)));
+                self.edits += 1;
                 for message in [Message::Undo, Message::Redo, Message::Undo] {
                     self.send(message);
                 }
             }
         }
-        let settled = Event { place: String::new(), id: entry.id, act: Act::Settled };
-        self.send(Message::Reading(reading::Message::Page(page::Message::Field(settled))));
+        self.act(entry, Act::Settled);
     }
 
     /// A movement in the parts list.
@@ -147,12 +155,12 @@ impl Reader {
                         _ => (PartField::At(Axis::ALL[0]), format!("{number} mm")),
                     };
                     let edit = Edit::SetPart { index, field, text };
-                    self.page(page::Message::Edit(edit, Some("ledger".to_owned())));
+                    self.edit(edit, Some("parts".to_owned()));
                 }
                 return;
             }
         };
-        self.page(page::Message::Edit(once, None));
+        self.edit(once, None);
     }
 
     fn text(&self) -> &str {
@@ -170,7 +178,7 @@ impl Reader {
     }
 
     /// As many steps as there are.
-    fn all(&mut self, step: Message, can: fn(&heftwise::sheet::History) -> bool) -> usize {
+    fn all(&mut self, step: Message, can: fn(&History) -> bool) -> usize {
         let mut steps = 0;
         while can(&self.rig.app.desk.history) {
             self.send(step.clone());
@@ -199,46 +207,46 @@ fn soak(edits: usize) {
     let start = Start { build: Some(path.clone()), ..rig::start(&folder) };
     let mut reader = Reader { rig: Rig::open(start, WIDE), dice: Dice(40), edits: 0 };
     let before = bits(&reader.rig.app.desk.outcome);
+    // Every page once, so that letters, pictures and formulas that are kept are in memory.
+    for stop in &stops {
+        reader.send(Message::Go(stop.place.clone()));
+        assert!(reader.rig.texts().len() > 10);
+    }
     let mut held = Vec::new();
-    for leg in 1..=LEGS {
-        let wanted = edits * leg / LEGS;
-        // A movement of the hand makes this many edits on average, some as few as one.
-        let length = (edits / LEGS * 5 / (3 * GESTURES)).max(1) + 1;
-        let mut gestures = 0;
-        while reader.edits < wanted && gestures < GESTURES {
-            let stop = &stops[(gestures / 3 + leg * GESTURES) % stops.len()];
-            if gestures.is_multiple_of(3) {
-                reader.send(Message::Go(Place::Lesson(stop.lesson.clone())));
-            }
-            reader.gesture(stop, length);
-            gestures += 1;
-            if gestures.is_multiple_of(60) {
-                // The page is laid out too, and the file read anew knows the same.
-                assert!(reader.rig.texts().len() > 10);
-                reader.drifts_nowhere();
+    for gesture in 0.. {
+        let leg = edits * (held.len() + 1) / LEGS;
+        if reader.edits >= leg {
+            // The page is laid out too, and the file read anew knows the same.
+            assert!(reader.rig.texts().len() > 10);
+            reader.drifts_nowhere();
+            eprintln!("{} edits, {gesture} movements, {:?} bytes", reader.edits, resident());
+            held.push(resident().unwrap_or_default());
+            if held.len() == LEGS {
+                break;
             }
         }
-        reader.drifts_nowhere();
-        let last = reader.text().to_owned();
-        assert_ne!(last, first, "nothing was changed");
-        let back = reader.all(Message::Undo, heftwise::sheet::History::can_undo);
-        assert_eq!(reader.text(), first, "undone to the start");
-        assert_eq!(bits(&reader.rig.app.desk.outcome), before);
-        let forth = reader.all(Message::Redo, heftwise::sheet::History::can_redo);
-        assert_eq!((reader.text(), forth), (last.as_str(), back), "made again");
-        reader.drifts_nowhere();
-        reader.all(Message::Undo, heftwise::sheet::History::can_undo);
-        assert_eq!(reader.text(), first, "and undone again");
-        assert!(back > gestures / 2, "{back} steps of {gestures} movements");
-        held.extend(resident());
-        eprintln!("{} edits, {back} steps back and forth, {:?} bytes", reader.edits, held.last());
+        let stop = &stops[gesture / 3 % stops.len()];
+        if gesture.is_multiple_of(3) {
+            reader.send(Message::Go(stop.place.clone()));
+        }
+        let length = 1 + reader.dice.below(12);
+        reader.gesture(stop, length);
     }
-    assert_eq!(std::fs::read_to_string(&path).unwrap(), first, "nothing was saved");
+    assert!(held[LEGS - 1].saturating_sub(held[0]) < GROWTH, "memory grows: {held:?}");
+    // What the script took back last is made again, so that this is the end.
+    reader.send(Message::Go(Place::Contents));
+    reader.all(Message::Redo, History::can_redo);
+    let last = reader.text().to_owned();
+    assert!(last != first, "nothing was changed");
+    let back = reader.all(Message::Undo, History::can_undo);
+    assert!(reader.text() == first, "undone to the start: {}", reader.text());
+    assert_eq!(bits(&reader.rig.app.desk.outcome), before);
     assert!(!reader.rig.app.desk.history.is_changed_since_save());
-    if let [first, .., last] = held.as_slice() {
-        assert!(last.saturating_sub(*first) < GROWTH, "memory grows: {held:?}");
-    }
-    assert!(reader.edits >= edits, "{} of {edits} edits", reader.edits);
+    let forth = reader.all(Message::Redo, History::can_redo);
+    assert!(reader.text() == last && forth == back, "made again: {}", reader.text());
+    reader.drifts_nowhere();
+    eprintln!("{back} steps back and forth, {:?} bytes", resident());
+    assert_eq!(std::fs::read_to_string(&path).unwrap(), first, "nothing was saved");
 }
 
 #[test]
