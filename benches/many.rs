@@ -29,7 +29,7 @@ const PARTS: usize = 2_000;
 const FRAMES: usize = 200;
 
 fn main() -> ExitCode {
-    println!("{:<48}{:>10}{:>10}{:>10}", "figure", "ours", "goal", "ratio");
+    println!("{:<48}{:>10}{:>10}{:>9}{:>9}", "figure", "ours", "budget", "ratio", "goal");
     let folder = tempfile::tempdir().unwrap();
     let mut fits = true;
 

@@ -2,6 +2,9 @@
 //!
 //! Both sides of each figure are measured in one run, in turn, and the quickest round of each
 //! counts. Ends with 1 when a goal is missed.
+//!
+//! `-- --guard`, as the CI has it, leaves out what is held against seconds and gives the goals some
+//! slack: it is to catch what has become half as slow again, on a machine shared with others.
 #![allow(clippy::unwrap_used, reason = "a bench may be blunt")]
 
 #[path = "ratios/by_hand.rs"]
@@ -26,16 +29,21 @@ use pulldown_cmark::{Options, Parser};
 /// Rounds of each side; the quickest counts.
 const ROUNDS: usize = 40;
 
+/// What a goal is multiplied by while guarding.
+const SLACK: f64 = 1.5;
+
 /// Points of the curves that are held against as many passes.
 const POINTS: u32 = 200;
 
 fn main() -> ExitCode {
+    let guards = std::env::args().any(|argument| argument == "--guard");
+    let slack = if guards { SLACK } else { 1.0 };
     let mut out = stdout().lock();
     let mut fits = true;
     writeln!(out, "{:<64}{:>12}{:>12}{:>9}{:>9}", "figure", "ours", "beside", "ratio", "goal")
         .unwrap();
     let mut line = |figure: &str, ours: Duration, beside: Duration, goal: f64| {
-        let ratio = ours.as_secs_f64() / beside.as_secs_f64();
+        let (ratio, goal) = (ours.as_secs_f64() / beside.as_secs_f64(), goal * slack);
         fits &= ratio <= goal;
         writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
     };
@@ -45,7 +53,8 @@ fn main() -> ExitCode {
         line(&format!("{POINTS} points of {name} / {POINTS} passes"), ours, passes, 1.2);
     }
     let budget = Duration::from_millis(2);
-    for (name, id) in [("low end", LOW_END_PRESSURE.any()), ("run-up time", RUN_UP_TIME.any())] {
+    let timed = [("low end", LOW_END_PRESSURE.any()), ("run-up time", RUN_UP_TIME.any())];
+    for (name, id) in timed.into_iter().filter(|_| !guards) {
         let took = levers_with_spread(id);
         line(&format!("whole sheet, spread, levers of the {name} / 2 ms"), took, budget, 1.0);
     }

@@ -105,7 +105,7 @@ pub fn told(what: &str, frames: &[Frame]) -> bool {
         let ratio = took.as_secs_f64() / goal.as_secs_f64();
         fits &= ratio <= 1.0;
         let figure = format!("{what}, {words}");
-        println!("{figure:<48}{took:>10.2?}{goal:>10.2?}{ratio:>10.2}");
+        println!("{figure:<48}{took:>10.2?}{goal:>10.2?}{ratio:>9.2}{:>9}", 1);
     }
     for (part, name) in PARTS.iter().enumerate() {
         let part = at(frames.iter().map(|frame| frame[part]).collect(), 0.5);

@@ -6,6 +6,7 @@ mod closed;
 mod disk;
 mod edges;
 mod killed;
+mod licences;
 mod markdown;
 mod packaged;
 mod round_trip;
