@@ -43,9 +43,9 @@ fn main() -> ExitCode {
     let mut canvas = Canvas::of(&rig);
     fits &= told(&format!("{PARTS} parts, scrolling"), &scrolled(&mut rig, &mut canvas));
     rig.click(Id::new("sheet:track-width"));
-    let steps = [Named::ArrowUp, Named::ArrowDown].into_iter().cycle().take(FRAMES);
-    let keys = steps.map(|step| rig::key_event(Key::Named(step), Modifiers::empty(), None));
-    let frames: Vec<Frame> = keys.map(|key| canvas.turn(&mut rig, key)).collect();
+    let keys = [Named::ArrowUp, Named::ArrowDown]
+        .map(|step| rig::key_event(Key::Named(step), Modifiers::empty(), None));
+    let frames = edited(&mut rig, &mut canvas, &keys);
     fits &= told(&format!("{PARTS} parts, a number stepped"), &frames);
     rig.click(Id::new("part:20:mass"));
     fits &= told(&format!("{PARTS} parts, the mass of one typed"), &typed(&mut rig, &mut canvas));
@@ -76,7 +76,7 @@ fn with_parts(folder: &TempDir) -> Rig {
             "\n[[parts]]\nname = \"shoe {number}\"\nmass = \"{} ± 1 g\"\nat = [\"{} mm\", \"{} mm\", \"20 mm\"]\n",
             2 + number % 9,
             number % 400,
-            (number % 2) * 340 - 170,
+            [170, -170][number % 2],
         );
     }
     let build = Some(rig::file(folder, "many.toml", &text));
@@ -86,11 +86,16 @@ fn with_parts(folder: &TempDir) -> Rig {
     rig
 }
 
-/// Down the page and up again.
+/// Down the page and up again, over and over.
 fn scrolled(rig: &mut Rig, canvas: &mut Canvas) -> Vec<Frame> {
     rig.point_at(Point::new(700.0, 500.0));
-    let events = wheel(FRAMES / 2, -60.0).chain(wheel(FRAMES / 2, 60.0));
-    events.map(|event| canvas.turn(rig, event)).collect()
+    let mut frames = Vec::new();
+    while frames.len() < FRAMES {
+        frames.extend(wheel(10, -60.0).map(|event| canvas.turn(rig, event)));
+        assert!(rig.scrolled() > 500.0, "the page did not move");
+        frames.extend(wheel(10, 60.0).map(|event| canvas.turn(rig, event)));
+    }
+    frames
 }
 
 /// Letters into the field that has the focus, and out again.
@@ -98,5 +103,14 @@ fn typed(rig: &mut Rig, canvas: &mut Canvas) -> Vec<Frame> {
     let letter = rig::key_event(Key::Character("7".into()), Modifiers::empty(), Some("7".into()));
     let back = rig::key_event(Key::Named(Named::Backspace), Modifiers::empty(), None);
     let keys: [Event; 2] = [letter, back];
-    keys.iter().cycle().take(FRAMES).map(|key| canvas.turn(rig, key.clone())).collect()
+    edited(rig, canvas, &keys)
+}
+
+/// Keys in turn, each of which is an edit.
+fn edited(rig: &mut Rig, canvas: &mut Canvas, keys: &[Event]) -> Vec<Frame> {
+    let before = rig.app.desk.revision();
+    let keys = keys.iter().cycle().take(FRAMES);
+    let frames = keys.map(|key| canvas.turn(rig, key.clone())).collect();
+    assert_eq!(rig.app.desk.revision() - before, FRAMES as u64, "not every key was an edit");
+    frames
 }
