@@ -181,7 +181,7 @@ proptest! {
             if text != texts.last().unwrap() {
                 texts.push(text.to_owned());
             }
-            let _ = history.sheet().tally();
+            prop_assert_eq!(history.sheet().tally(), again.tally(), "after {:?}", edit);
         }
         let end = history.sheet().text().to_owned();
         while let Some(text) = texts.pop() {
