@@ -212,10 +212,13 @@ impl BuildSheet {
 
     /// Whether a quantity has all the words looked for.
     fn wanted(&self, entry: &Entry) -> bool {
-        let about = format!("{} {} {}", entry.label, entry.id, entry.meaning).to_lowercase();
         let guessed = || self.standing(entry.id) == Some(&Standing::Guess);
+        (!self.guesses || guessed()) && (self.find.trim().is_empty() || self.has_words(entry))
+    }
+
+    fn has_words(&self, entry: &Entry) -> bool {
+        let about = format!("{} {} {}", entry.label, entry.id, entry.meaning).to_lowercase();
         self.find.to_lowercase().split_whitespace().all(|word| about.contains(word))
-            && (!self.guesses || guessed())
     }
 
     /// Every number, or the guesses alone.

@@ -129,7 +129,7 @@ fn start_of(document: &Table, index: usize) -> Result<usize, EditRefused> {
     table.and_then(|table| table.span()).map(|span| span.start).ok_or_else(|| odd("parts"))
 }
 
-fn tables<'a>(document: &'a Table) -> Result<&'a ArrayOfTables, EditRefused> {
+fn tables(document: &Table) -> Result<&ArrayOfTables, EditRefused> {
     document.get("parts").and_then(Item::as_array_of_tables).ok_or_else(|| {
         EditRefused::Layout(
             "The parts are written as one list in brackets. Write each as lines below a heading \
