@@ -2,6 +2,9 @@
 //!
 //! Both sides of each figure are measured in one run, in turn, and the quickest round of each
 //! counts. Ends with 1 when a goal is missed.
+//!
+//! `-- --guard`, as the CI has it, leaves out what is held against seconds and gives the goals some
+//! slack: it is to catch what has become half as slow again, on a machine shared with others.
 #![allow(clippy::unwrap_used, reason = "a bench may be blunt")]
 
 #[path = "ratios/by_hand.rs"]
@@ -26,6 +29,9 @@ use pulldown_cmark::{Options, Parser};
 /// Rounds of each side; the quickest counts.
 const ROUNDS: usize = 40;
 
+/// What a goal is multiplied by while guarding.
+const SLACK: f64 = 1.5;
+
 /// Points of the curves that are held against as many passes.
 const POINTS: u32 = 200;
 
@@ -36,16 +42,22 @@ type Figure = (String, Duration, Duration, f64);
 const PARTS: [(&str, fn() -> Vec<Figure>); 4] =
     [("rules", rules), ("curves", curves), ("levers", levers), ("lessons", lessons)];
 
+/// The part whose goal is a time and no ratio: no guard.
+const TIMED: &str = "levers";
+
 fn main() -> ExitCode {
+    let guards = std::env::args().any(|argument| argument == "--guard");
+    let slack = if guards { SLACK } else { 1.0 };
     let asked: Vec<String> = std::env::args().skip(1).filter(|a| !a.starts_with('-')).collect();
     let mut out = stdout().lock();
     let mut fits = true;
     writeln!(out, "{:<64}{:>12}{:>12}{:>9}{:>9}", "figure", "ours", "beside", "ratio", "goal")
         .unwrap();
-    let all = asked.is_empty();
-    for (_, part) in PARTS.iter().filter(|(name, _)| all || asked.iter().any(|a| a == name)) {
+    let wanted = |name: &str| asked.is_empty() || asked.iter().any(|a| a == name);
+    let parts = PARTS.iter().filter(|(name, _)| wanted(name) && !(guards && *name == TIMED));
+    for (_, part) in parts {
         for (figure, ours, beside, goal) in part() {
-            let ratio = ours.as_secs_f64() / beside.as_secs_f64();
+            let (ratio, goal) = (ours.as_secs_f64() / beside.as_secs_f64(), goal * slack);
             fits &= ratio <= goal;
             writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
         }

@@ -14,4 +14,4 @@ pub use network::{bears_on, used_by};
 pub use rule::{Caution, Fault, Input, Inputs, Maybe, Need, Outcome, Rule};
 pub use value::{Givens, Known, Lack, Lacks, Origin, Value, Values};
 pub use words::{impossible, impossible_given as out_of_bounds};
-pub use working::{Working, plain, working};
+pub use working::{Working, plain, symbols_tex, working};

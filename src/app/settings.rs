@@ -35,7 +35,7 @@ pub enum Kept {
 /// The sizes of text on offer, in percent.
 pub const TEXT_SIZES: [u16; 7] = [80, 90, 100, 115, 130, 160, 200];
 /// How many builds the list of recent ones holds.
-const RECENT: usize = 8;
+const RECENT: usize = 200;
 
 /// Everything remembered.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -500,7 +500,8 @@ impl App {
         if self.place == Place::Bench {
             self.bench.refresh(&self.desk);
         }
-        if let Some(reading) = &mut self.reading
+        if matches!(self.place, Place::Lesson(_) | Place::Workshop(_))
+            && let Some(reading) = &mut self.reading
             && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
         {
             reading.refresh(lesson, &self.desk, &self.settings, dark);

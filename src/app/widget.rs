@@ -13,4 +13,5 @@ pub mod picture;
 pub mod pressable;
 pub mod scrub;
 pub mod stepping;
+pub mod stretch;
 pub mod symbol;

@@ -49,7 +49,7 @@ pub fn working(rule: &Rule, values: &Values, units: &Units) -> Working {
         Some((entry, units.show(entry, known.si)))
     });
     Working {
-        symbols_tex: fill(rule.formula, &|id| symbol(id).to_owned(), &|_| false),
+        symbols_tex: symbols_tex(rule),
         numbers_tex: fill(
             rule.formula,
             &|id| number(id).map_or_else(|| symbol(id).to_owned(), |shown| tex(&shown)),
@@ -80,6 +80,11 @@ pub fn working(rule: &Rule, values: &Values, units: &Units) -> Working {
             })
             .collect(),
     }
+}
+
+/// The formula of a rule as TeX, with symbols.
+pub fn symbols_tex(rule: &Rule) -> String {
+    fill(rule.formula, &|id| symbol(id).to_owned(), &|_| false)
 }
 
 fn symbol(id: &str) -> &str {

@@ -1,5 +1,7 @@
 //! Making one change: to what the build says and to its text, which then have to agree.
 
+use std::borrow::Cow;
+
 use toml_edit::Document;
 
 use super::contents::{Contents, Entries};
@@ -20,6 +22,7 @@ pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, Edit
     let body = contents.text.strip_prefix(BYTE_ORDER_MARK);
     let mut draft = Draft {
         text: body.unwrap_or(&contents.text).to_owned(),
+        document: contents.document.as_ref().map(Cow::Borrowed),
         entries: contents.entries.clone(),
     };
     draft.make(edit)?;
@@ -30,7 +33,10 @@ pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, Edit
         return Err(EditRefused::TooLarge);
     }
     match read::read(&draft.text) {
-        Ok(read) if read.entries == draft.entries => Ok(read),
+        // What was made of the parts that did not change goes on with them.
+        Ok(read) if read.entries == draft.entries => {
+            Ok(Contents { entries: draft.entries, ..read })
+        }
         _ => Err(EditRefused::Layout(
             "The file is laid out in a way this change cannot be written into. Change it in a \
              text editor, then open the build again."
@@ -40,12 +46,36 @@ pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, Edit
 }
 
 /// A build being changed: its text without byte order mark, and what it says.
-struct Draft {
+struct Draft<'a> {
     text: String,
+    /// What the text was parsed to, until it changes.
+    document: Option<Cow<'a, Document<String>>>,
     entries: Entries,
 }
 
-impl Draft {
+impl Draft<'_> {
+    /// The text with its document.
+    fn written(&mut self) -> Result<write::Written<'_>, EditRefused> {
+        let document = match self.document.take() {
+            Some(document) => document,
+            None => Cow::Owned(write::parse(self.text.clone())?),
+        };
+        let document = self.document.insert(document).as_table();
+        Ok(write::Written { text: &self.text, document })
+    }
+
+    /// Writes a change into the text.
+    fn write(
+        &mut self,
+        change: impl FnOnce(write::Written<'_>) -> Result<String, EditRefused>,
+    ) -> Result<(), EditRefused> {
+        let text = change(self.written()?)?;
+        if text != self.text {
+            (self.text, self.document) = (text, None);
+        }
+        Ok(())
+    }
+
     fn make(&mut self, edit: &Edit) -> Result<(), EditRefused> {
         match edit {
             Edit::Set { id, text } => self.set(*id, text),
@@ -89,7 +119,7 @@ impl Draft {
             self.clear(if pair.one == id { pair.other } else { pair.one })?;
         }
         let place = self.home(id)?;
-        self.text = write::put(&self.text, place, id.name(), &quoted(text))?;
+        self.write(|written| write::put(written, place, id.name(), &quoted(text)))?;
         self.entries.numbers.insert(id, text.to_owned());
         Ok(())
     }
@@ -110,7 +140,7 @@ impl Draft {
     fn clear(&mut self, id: AnyId) -> Result<(), EditRefused> {
         while self.entries.numbers.contains_key(&id) {
             let place = self.home(id)?;
-            self.text = write::take_out(&self.text, place, id.name())?;
+            self.write(|written| write::take_out(written, place, id.name()))?;
             self.reread_number(id)?;
         }
         Ok(())
@@ -128,12 +158,11 @@ impl Draft {
     }
 
     /// The table where a number is read from, or where it goes when it is not there yet.
-    fn home(&self, id: AnyId) -> Result<write::Under<'static>, EditRefused> {
+    fn home(&mut self, id: AnyId) -> Result<write::Under<'static>, EditRefused> {
         let unknown = || EditRefused::Layout(format!("`{id}` is no quantity of the catalogue."));
         let entry = catalogue::find(id.name()).ok_or_else(unknown)?;
         let own = Some(entry.topic.key());
-        let document = Document::parse(self.text.as_str())
-            .map_err(|error| EditRefused::Layout(error.message().to_owned()))?;
+        let document = self.written()?.document;
         let holds = |place: &write::Under<'static>| match place {
             Some(table) => document
                 .get(table)
@@ -151,96 +180,93 @@ impl Draft {
     }
 
     fn words(&mut self, key: &str, words: &str) -> Result<(), EditRefused> {
-        let document = Document::parse(self.text.as_str())
-            .map_err(|error| EditRefused::Layout(error.message().to_owned()))?;
-        self.text = match (words.is_empty(), document.contains_key(key)) {
-            (false, _) => write::put(&self.text, None, key, &quoted(words))?,
-            (true, true) => write::take_out(&self.text, None, key)?,
-            (true, false) => return Ok(()),
-        };
-        Ok(())
+        self.write(|written| match (words.is_empty(), written.document.contains_key(key)) {
+            (false, _) => write::put(written, None, key, &quoted(words)),
+            (true, true) => write::take_out(written, None, key),
+            (true, false) => Ok(written.text.to_owned()),
+        })
     }
 
-    fn part(&mut self, index: usize) -> Result<&mut Part, EditRefused> {
+    /// Changes a part as listed.
+    fn part<T>(
+        &mut self,
+        index: usize,
+        change: impl FnOnce(&mut Part) -> T,
+    ) -> Result<T, EditRefused> {
         let count = self.entries.parts.len();
-        self.entries.parts.get_mut(index).ok_or(EditRefused::NoSuchPart { index, count })
+        self.entries.parts.change(index, change).ok_or(EditRefused::NoSuchPart { index, count })
     }
 
     fn add(&mut self, part: &Part) -> Result<(), EditRefused> {
-        self.text = write::add_part(&self.text, part)?;
-        self.entries.parts.push(part.clone());
+        self.write(|written| write::add_part(written, part))?;
+        self.entries.parts.insert(self.entries.parts.len(), part.clone());
         Ok(())
     }
 
     fn set_part(&mut self, index: usize, field: PartField, text: &str) -> Result<(), EditRefused> {
-        let part = self.part(index)?;
         let key = match field {
-            PartField::Name => {
-                text.clone_into(&mut part.name);
-                "name"
-            }
-            PartField::Mass => {
-                text.clone_into(&mut part.mass);
-                "mass"
-            }
+            PartField::Name => "name",
+            PartField::Mass => "mass",
             PartField::At(axis) => return self.set_place(index, axis, text),
         };
-        self.text = write::part_entry(&self.text, index, key, Some(&quoted(text)))?;
-        Ok(())
+        self.part(index, |part| match field {
+            PartField::Name => text.clone_into(&mut part.name),
+            _ => text.clone_into(&mut part.mass),
+        })?;
+        self.write(|written| write::part_entry(written, index, key, Some(&quoted(text))))
     }
 
     fn set_place(&mut self, index: usize, axis: Axis, text: &str) -> Result<(), EditRefused> {
-        let part = self.part(index)?;
-        if let Some(at) = &mut part.at {
+        let (at, placed) = self.part(index, |part| {
+            let placed = part.at.is_some();
+            let at = part.at.get_or_insert_with(|| Axis::ALL.map(|_| "0 mm".to_owned()));
             text.clone_into(&mut at[axis.index()]);
-            self.text = write::part_length(&self.text, index, axis.index(), &quoted(text))?;
-            return Ok(());
-        }
-        let mut at = Axis::ALL.map(|_| "0 mm".to_owned());
-        text.clone_into(&mut at[axis.index()]);
-        let literal = listed(&at);
-        part.at = Some(at);
-        self.text = write::part_entry(&self.text, index, "at", Some(&literal))?;
-        Ok(())
+            (at.clone(), placed)
+        })?;
+        self.write(|written| match placed {
+            true => write::part_length(written, index, axis.index(), &quoted(text)),
+            false => write::part_entry(written, index, "at", Some(&listed(&at))),
+        })
     }
 
     fn unplace(&mut self, index: usize) -> Result<(), EditRefused> {
-        if self.part(index)?.at.take().is_some() {
-            self.text = write::part_entry(&self.text, index, "at", None)?;
+        if self.part(index, |part| part.at.take())?.is_some() {
+            self.write(|written| write::part_entry(written, index, "at", None))?;
         }
         Ok(())
     }
 
     fn duplicate(&mut self, index: usize) -> Result<(), EditRefused> {
-        let copy = self.part(index)?.clone();
-        self.text = write::copy_part(&self.text, index)?;
+        let copy = self.part(index, |part| part.clone())?;
+        self.write(|written| write::copy_part(written, index))?;
         self.entries.parts.insert(index + 1, copy);
         Ok(())
     }
 
     fn remove(&mut self, index: usize) -> Result<(), EditRefused> {
-        self.part(index)?;
-        self.text = write::remove_part(&self.text, index)?;
+        self.part(index, |_| ())?;
+        self.write(|written| write::remove_part(written, index))?;
         self.entries.parts.remove(index);
         Ok(())
     }
 
     fn shift(&mut self, from: usize, to: usize) -> Result<(), EditRefused> {
-        self.part(to)?;
-        self.part(from)?;
-        self.text = write::move_part(&self.text, from, to)?;
-        let part = self.entries.parts.remove(from);
-        self.entries.parts.insert(to, part);
+        self.part(to, |_| ())?;
+        self.part(from, |_| ())?;
+        self.write(|written| write::move_part(written, from, to))?;
+        if let Some(part) = self.entries.parts.remove(from) {
+            self.entries.parts.insert(to, part);
+        }
         Ok(())
     }
 
     fn set_trial(&mut self, trial: TrialMass) -> Result<(), EditRefused> {
         const TABLE: write::Under<'static> = Some("trial-mass");
-        self.text = write::put(&self.text, TABLE, "mass", &quoted(&trial.mass))?;
+        self.write(|written| write::put(written, TABLE, "mass", &quoted(&trial.mass)))?;
         let placed = self.entries.trial.as_ref().is_some_and(|before| before.at.is_some());
         match &trial.at {
-            Some(at) => self.text = write::put(&self.text, TABLE, "at", &listed(at))?,
-            None if placed => self.text = write::take_out(&self.text, TABLE, "at")?,
+            Some(at) => self.write(|written| write::put(written, TABLE, "at", &listed(at)))?,
+            None if placed => self.write(|written| write::take_out(written, TABLE, "at"))?,
             None => {}
         }
         self.entries.trial = Some(trial);
@@ -249,7 +275,7 @@ impl Draft {
 
     fn clear_trial(&mut self) -> Result<(), EditRefused> {
         if self.entries.trial.take().is_some() {
-            self.text = write::take_table_out(&self.text, "trial-mass")?;
+            self.write(|written| write::take_table_out(written, "trial-mass"))?;
         }
         Ok(())
     }

@@ -1,12 +1,15 @@
 //! Undo and redo.
 
+mod step;
+
 use std::collections::VecDeque;
 
 use super::Sheet;
 use super::edit::{Edit, EditRefused};
+use step::Step;
 
-/// How many steps can be undone.
-const STEPS: usize = 500;
+/// How much the steps that can be undone may hold, in bytes: some hundred thousand changed numbers.
+const HELD: usize = 16 << 20;
 
 /// One movement of the reader's hand, such as one drag of a slider: its edits are undone as one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -15,9 +18,11 @@ pub struct Gesture(pub u64);
 /// A build and what it was before, so that every change can be undone.
 #[derive(Debug, Clone)]
 pub struct History {
-    past: VecDeque<Sheet>,
+    past: VecDeque<Step>,
+    /// What the past holds, in bytes.
+    held: usize,
     present: Sheet,
-    future: Vec<Sheet>,
+    future: Vec<Step>,
     /// The gesture whose edits the present grew out of, while it may go on.
     gesture: Option<Gesture>,
     /// The text of the file as last opened or saved.
@@ -32,7 +37,14 @@ impl History {
 
     /// Starts with a build that is in no file yet.
     pub fn unsaved(present: Sheet) -> Self {
-        Self { past: VecDeque::new(), present, future: Vec::new(), gesture: None, saved: None }
+        Self {
+            past: VecDeque::new(),
+            held: 0,
+            present,
+            future: Vec::new(),
+            gesture: None,
+            saved: None,
+        }
     }
 
     /// The build as it is now.
@@ -50,12 +62,14 @@ impl History {
         if next.text() == self.present.text() {
             return Ok(());
         }
-        if gesture.is_some() && gesture == self.gesture {
-            self.present = next;
+        let goes_on = gesture.is_some() && gesture == self.gesture;
+        if goes_on && let Some(begun) = self.past.pop_back() {
+            self.held -= begun.size();
+            self.step(&begun.back(self.present.text()), next);
         } else {
             self.step_to(next);
-            self.gesture = gesture;
         }
+        self.gesture = gesture;
         Ok(())
     }
 
@@ -67,28 +81,47 @@ impl History {
     }
 
     fn step_to(&mut self, next: Sheet) {
-        self.past.push_back(std::mem::replace(&mut self.present, next));
-        if self.past.len() > STEPS {
-            self.past.pop_front();
-        }
+        let before = self.present.clone();
+        self.step(before.text(), next);
         self.future.clear();
         self.gesture = None;
     }
 
+    /// Takes the next build as one step from a text; the oldest steps go when they hold too much.
+    fn step(&mut self, before: &str, next: Sheet) {
+        let step = Step::between(before, next.text());
+        self.held += step.size();
+        self.past.push_back(step);
+        self.present = next;
+        while self.held > HELD && self.past.len() > 1 {
+            self.held -= self.past.pop_front().map_or(0, |oldest| oldest.size());
+        }
+    }
+
     /// Goes one step back; false when there is none.
     pub fn undo(&mut self) -> bool {
-        let Some(before) = self.past.pop_back() else { return false };
-        self.future.push(std::mem::replace(&mut self.present, before));
-        self.gesture = None;
+        let Some(step) = self.past.pop_back() else { return false };
+        self.held -= step.size();
+        self.take(&step.back(self.present.text()));
+        self.future.push(step);
         true
     }
 
     /// Takes one step back again; false when there is none.
     pub fn redo(&mut self) -> bool {
-        let Some(after) = self.future.pop() else { return false };
-        self.past.push_back(std::mem::replace(&mut self.present, after));
-        self.gesture = None;
+        let Some(step) = self.future.pop() else { return false };
+        self.held += step.size();
+        self.take(&step.forth(self.present.text()));
+        self.past.push_back(step);
         true
+    }
+
+    /// Makes a text of the past or the future the present: every one of them was read before.
+    fn take(&mut self, text: &str) {
+        if let Ok(sheet) = Sheet::read(text) {
+            self.present = sheet;
+        }
+        self.gesture = None;
     }
 
     /// Whether there is a step to undo.

@@ -19,7 +19,8 @@ const TOP: [&str; 5] = ["format", "name", "note", "parts", "trial-mass"];
 /// Reads a text; unknown names and odd values are reported and left alone.
 pub(super) fn read(text: &str) -> Result<Contents, SyntaxError> {
     let body = text.strip_prefix(BYTE_ORDER_MARK).unwrap_or(text);
-    let document = Document::parse(body).map_err(|error| syntax::explain(body, &error))?;
+    let document =
+        Document::parse(body.to_owned()).map_err(|error| syntax::explain(body, &error))?;
     let mut reader =
         Reader { body, entries: Entries::default(), own: BTreeMap::new(), reports: Vec::new() };
     let format = reader.format(&document);
@@ -28,7 +29,7 @@ pub(super) fn read(text: &str) -> Result<Contents, SyntaxError> {
     }
     let Reader { entries, mut reports, .. } = reader;
     reports.sort_by_key(|report| report.position);
-    Ok(Contents { text: text.to_owned(), format, entries, reports })
+    Ok(Contents { text: text.to_owned(), document: Some(document), format, entries, reports })
 }
 
 struct Reader<'a> {
@@ -157,7 +158,7 @@ impl Reader<'_> {
         if let Some(tables) = item.as_array_of_tables() {
             for table in tables.iter() {
                 let part = self.part(table, table.span().map_or(byte, |span| span.start));
-                self.entries.parts.push(part);
+                self.entries.parts.insert(usize::MAX, part);
             }
             return;
         }
@@ -168,7 +169,7 @@ impl Reader<'_> {
         };
         for table in tables {
             let part = self.part(table, table.span().map_or(byte, |span| span.start));
-            self.entries.parts.push(part);
+            self.entries.parts.insert(usize::MAX, part);
         }
     }
 

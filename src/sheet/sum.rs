@@ -2,6 +2,7 @@
 
 use std::sync::LazyLock;
 
+use super::contents::Parts;
 use super::part::{Axis, Part, PartField};
 use super::tally::{PartNumbers, PartsTotal, Place, Remark};
 use crate::quantity::catalogue::machine::{BALANCE_OFFSET, MASS};
@@ -70,8 +71,9 @@ pub(super) fn rest(whole: f64, part: Option<f64>) -> f64 {
 }
 
 /// The mass of all the parts in kilograms, when there are any and every one can be read.
-pub(super) fn whole_mass(parts: &[Part]) -> Option<Amount> {
-    let masses: Option<Vec<Amount>> = parts.iter().map(|part| mass(&part.mass).ok()).collect();
+pub(super) fn whole_mass(parts: &Parts) -> Option<Amount> {
+    let readings = parts.readings().iter();
+    let masses: Option<Vec<Amount>> = readings.map(|part| part.mass.clone().ok()).collect();
     let masses = masses.filter(|masses| !masses.is_empty())?;
     let spread = quadrature(masses.iter().filter_map(|mass| mass.spread));
     Some(Amount {
@@ -89,7 +91,22 @@ pub(super) fn place(at: &[String; 3]) -> Result<[Amount; 3], (Axis, String)> {
     Ok([read(Axis::Forward)?, read(Axis::Left)?, read(Axis::Up)?])
 }
 
-/// One part as read.
+/// A part in numbers: what can be read of it, and of the rest why it cannot be.
+#[derive(Debug, Clone)]
+pub(super) struct Reading {
+    mass: Result<Amount, String>,
+    /// None for a part without a place.
+    at: Option<Result<[Amount; 3], (Axis, String)>>,
+}
+
+impl Reading {
+    /// Reads the mass and the place of a part.
+    pub fn of(part: &Part) -> Self {
+        Self { mass: mass(&part.mass), at: part.at.as_ref().map(place) }
+    }
+}
+
+/// A part whose mass could be read.
 struct Weighed {
     mass: Amount,
     at: Option<[Amount; 3]>,
@@ -134,21 +151,19 @@ pub(super) struct Sum {
 }
 
 /// Adds up the parts list.
-pub(super) fn parts(parts: &[Part]) -> Sum {
+pub(super) fn parts(parts: &Parts) -> Sum {
     let mut problems = Vec::new();
     let mut total = PartsTotal::default();
     let mut weighed = Vec::new();
-    for (index, part) in parts.iter().enumerate() {
-        let mut note = |field, why: String| {
+    for (index, (part, reading)) in parts.iter().zip(parts.readings()).enumerate() {
+        let mut note = |field, why: &str| {
             let message = format!("Part {}, {:?}: {why}", index + 1, part.name);
             problems.push(Remark { place: Place::Part(index, field), message });
         };
-        let mass = mass(&part.mass).map_err(|why| note(PartField::Mass, why)).ok();
-        let place = part
-            .at
-            .as_ref()
-            .map(place)
-            .and_then(|place| place.map_err(|(axis, why)| note(PartField::At(axis), why)).ok());
+        let mass = reading.mass.as_ref().map_err(|why| note(PartField::Mass, why)).ok().copied();
+        let place = reading.at.as_ref().and_then(|place| {
+            place.as_ref().map_err(|(axis, why)| note(PartField::At(*axis), why)).ok().copied()
+        });
         if place.is_none() {
             total.unplaced.push(part.name.clone());
         }

@@ -1,7 +1,7 @@
 //! Writing one entry into the text of a build file, every other byte left as it is.
 //!
-//! Each function takes a whole text and gives the changed one. The parsed document only says
-//! where things are; the text itself is never printed anew.
+//! Each function takes a whole text with its document and gives the changed text. The document only
+//! says where things are; the text itself is never printed anew.
 
 mod layout;
 mod parts;
@@ -19,6 +19,15 @@ const ORDER: [&str; 7] =
 /// Where an entry stands or goes: at the top of the file, or in a table of it.
 pub(super) type Under<'a> = Option<&'a str>;
 
+/// The text of a build file and the document it was parsed to.
+#[derive(Clone, Copy)]
+pub(super) struct Written<'a> {
+    /// The text, without byte order mark.
+    pub text: &'a str,
+    /// Where things stand in it.
+    pub document: &'a Table,
+}
+
 /// A piece of text as TOML writes it, on one line whatever is in it.
 pub(super) fn quoted(text: &str) -> String {
     // JSON escapes as TOML does, but lets DEL stand.
@@ -33,19 +42,18 @@ pub(super) fn listed(texts: &[String; 3]) -> String {
 
 /// Sets one entry, `literal` being TOML.
 pub(super) fn put(
-    text: &str,
+    Written { text, document }: Written<'_>,
     under: Under<'_>,
     key: &str,
     literal: &str,
 ) -> Result<String, EditRefused> {
-    let document = parse(text)?;
     let Some(table) = under else {
-        return put_in(text, document.as_table(), key, literal, "");
+        return put_in(text, document, key, literal, "");
     };
     match document.get(table) {
-        None => Ok(new_table(text, &document, table, key, literal)),
+        None => Ok(new_table(text, document, table, key, literal)),
         Some(Item::Table(found)) if found.is_implicit() && !found.is_dotted() => {
-            Ok(new_table(text, &document, table, key, literal))
+            Ok(new_table(text, document, table, key, literal))
         }
         Some(Item::Table(found)) if found.is_dotted() => {
             put_in(text, found, key, literal, &format!("{table}."))
@@ -57,10 +65,13 @@ pub(super) fn put(
 }
 
 /// Takes one entry out; its line goes, comments above it stay.
-pub(super) fn take_out(text: &str, under: Under<'_>, key: &str) -> Result<String, EditRefused> {
-    let document = parse(text)?;
+pub(super) fn take_out(
+    Written { text, document }: Written<'_>,
+    under: Under<'_>,
+    key: &str,
+) -> Result<String, EditRefused> {
     let table: &dyn TableLike = match under {
-        None => document.as_table(),
+        None => document,
         Some(table) => {
             document.get(table).and_then(Item::as_table_like).ok_or_else(|| odd(table))?
         }
@@ -88,17 +99,20 @@ fn take_out_of(
 }
 
 /// Takes a table out, with its heading and the comments right above it.
-pub(super) fn take_table_out(text: &str, table: &str) -> Result<String, EditRefused> {
-    let document = parse(text)?;
+pub(super) fn take_table_out(written: Written<'_>, table: &str) -> Result<String, EditRefused> {
+    let Written { text, document } = written;
     match document.get(table) {
         Some(Item::Table(found)) if !found.is_dotted() => {
             let start = found.span().ok_or_else(|| odd(table))?.start;
-            Ok(layout::without_block(text, &headings(&document), start))
+            Ok(layout::without_block(text, &headings(document), start))
         }
-        Some(Item::Value(_)) => take_out(text, None, table),
+        Some(Item::Value(_)) => take_out(written, None, table),
         Some(Item::Table(found)) => {
             let keys: Vec<String> = found.iter().map(|(key, _)| key.to_owned()).collect();
-            keys.iter().try_fold(text.to_owned(), |text, key| take_out(&text, Some(table), key))
+            keys.iter().try_fold(text.to_owned(), |text, key| {
+                let document = parse(text.as_str())?;
+                take_out(Written { text: &text, document: &document }, Some(table), key)
+            })
         }
         _ => Err(odd(table)),
     }
@@ -141,18 +155,12 @@ fn put_inline(
 }
 
 /// Adds a table with one entry, in its place in the order of tables.
-fn new_table(
-    text: &str,
-    document: &Document<&str>,
-    table: &str,
-    key: &str,
-    literal: &str,
-) -> String {
+fn new_table(text: &str, document: &Table, table: &str, key: &str, literal: &str) -> String {
     new_block(text, document, table, &format!("[{table}]\n{key} = {literal}"))
 }
 
 /// Adds a heading and its lines before the first table that comes later in the order.
-fn new_block(text: &str, document: &Document<&str>, table: &str, lines: &str) -> String {
+fn new_block(text: &str, document: &Table, table: &str, lines: &str) -> String {
     let rank = |name: &str| ORDER.iter().position(|known| *known == name);
     let own = rank(table);
     let later = headings(document)
@@ -167,7 +175,7 @@ fn new_block(text: &str, document: &Document<&str>, table: &str, lines: &str) ->
 }
 
 /// The document of a text whose sheet was read before.
-fn parse(text: &str) -> Result<Document<&str>, EditRefused> {
+pub(super) fn parse<T: AsRef<str>>(text: T) -> Result<Document<T>, EditRefused> {
     Document::parse(text).map_err(|error| {
         EditRefused::Layout(format!("The file cannot be read: {}.", error.message()))
     })

@@ -31,6 +31,9 @@ pub const PART_DENSITY: f64 = 1000.0;
 /// What lies further away than this, in metres, is not drawn.
 const FARTHEST: f64 = 1e4;
 
+/// As many parts are drawn; of more, the heaviest.
+const MOST: usize = 100;
+
 /// A part as a box about its place.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PartBox {
@@ -150,6 +153,9 @@ impl Sketch {
                  are a rule of thumb.",
             );
         }
+        if sheet.parts().len() > MOST {
+            sketch.note(About::Parts, "Of many parts, the hundred heaviest are drawn.");
+        }
         if sketch.weight.is_none() {
             sketch.lack("mass", true);
         }
@@ -221,7 +227,19 @@ fn boxes(sheet: &Sheet, tally: &Tally, standing: bool) -> Vec<PartBox> {
     let parts = parts.filter(|(part, _)| !standing || !bearers::is_gear(&part.name));
     let parts = parts.filter_map(|(part, numbers)| boxed(&part.name, numbers, false));
     let trial = tally.trial.as_ref().and_then(|numbers| boxed("trial mass", numbers, true));
-    parts.chain(trial).collect()
+    heaviest(parts.collect()).into_iter().chain(trial).collect()
+}
+
+/// The heaviest parts, as many as can be told apart, in their order.
+fn heaviest(boxes: Vec<PartBox>) -> Vec<PartBox> {
+    if boxes.len() <= MOST {
+        return boxes;
+    }
+    let mut ranked: Vec<(usize, PartBox)> = boxes.into_iter().enumerate().collect();
+    ranked.sort_by(|(_, a), (_, b)| b.mass.total_cmp(&a.mass));
+    ranked.truncate(MOST);
+    ranked.sort_by_key(|(place, _)| *place);
+    ranked.into_iter().map(|(_, part)| part).collect()
 }
 
 /// A cube of the part's mass, cut off where it would reach into the ground.

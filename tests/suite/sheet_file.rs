@@ -158,7 +158,8 @@ fn unsaved_work_is_kept_aside_and_found_again() {
     assert_eq!(autosave::find(&data, Some(&path), &[slot]).unwrap(), None, "it is put off");
     assert_eq!((found.text.as_str(), found.path.as_deref()), (work.text(), Some(path.as_path())));
     assert_eq!(fs::read_to_string(&path).unwrap(), SAMPLE, "the reader's file is not touched");
-    assert_eq!(autosave::find_all(&data).unwrap().len(), 2);
+    let of_no_file = || autosave::find(&data, None, &[]).unwrap().map(|(slot, _)| slot);
+    assert_eq!(of_no_file().as_ref(), Some(&other));
     let elsewhere = folder.path().join("other.toml");
     assert_eq!(autosave::find(&data, Some(&elsewhere), &[]).unwrap(), None);
     let stamp = Stamp::on_disk(&path).unwrap();
@@ -167,9 +168,28 @@ fn unsaved_work_is_kept_aside_and_found_again() {
     assert_eq!(same, None, "the file holds the same now");
     autosave::discard(&data, &own).unwrap();
     autosave::discard(&data, &own).unwrap();
-    assert_eq!(autosave::find_all(&data).unwrap().len(), 1);
+    assert_eq!(autosave::find(&data, Some(&path), &[]).unwrap(), None, "it is gone");
     fs::write(data.join("0.recovery.json"), "{").unwrap();
-    assert_eq!(autosave::find_all(&data).unwrap().len(), 1, "a damaged copy is passed over");
+    assert_eq!(of_no_file(), Some(other), "a damaged copy is passed over");
+}
+
+/// A copy of a day to come, as a clock leaves it that was moved back since, is older than one that is
+/// written now.
+#[test]
+fn the_newest_copy_is_the_one_written_last_whatever_the_clock_says() {
+    let folder = folder();
+    let data = folder.path().join("recovery");
+    let [first, second] = [(); 2].map(|()| autosave::Slot::new());
+    autosave::write(&data, &first, None, &Sheet::blank()).unwrap();
+    let copy = fs::read_dir(&data).unwrap().next().unwrap().unwrap().path();
+    let mut kept: autosave::Recovery = serde_json::from_slice(&fs::read(&copy).unwrap()).unwrap();
+    kept.written += 900_000_000;
+    fs::write(&copy, serde_json::to_vec(&kept).unwrap()).unwrap();
+    for slot in [&second, &first, &second] {
+        autosave::write(&data, slot, None, &heavier(&sheet(SAMPLE))).unwrap();
+        let (newest, _) = autosave::find(&data, None, &[]).unwrap().unwrap();
+        assert_eq!(&newest, slot);
+    }
 }
 
 #[cfg(unix)]

@@ -66,14 +66,29 @@ fn an_edit_that_changes_nothing_or_is_refused_is_no_step() {
 }
 
 #[test]
-fn only_so_many_steps_are_kept() {
+fn many_thousand_steps_are_kept() {
     let mut history = History::opened(Sheet::blank());
-    for grams in 1..=510 {
+    for grams in 1..=3_000 {
         history.apply(&set(MASS, &format!("{grams} g")), None).unwrap();
     }
     let steps = std::iter::from_fn(|| history.undo().then_some(())).count();
-    assert_eq!(steps, 500);
-    assert_eq!(history.sheet().number(MASS), Some("10 g"));
+    assert_eq!(steps, 3_000);
+    assert_eq!(history.sheet(), &Sheet::blank());
+}
+
+/// Large changes, such as notes of 700 kB, push the oldest out; the last can always be undone.
+#[test]
+fn what_the_steps_hold_is_bounded() {
+    let mut history = History::opened(Sheet::blank());
+    let note = |letter: &str| Edit::Note(letter.repeat(700_000));
+    for letter in ["a", "b"].into_iter().cycle().take(40) {
+        history.apply(&note(letter), None).unwrap();
+    }
+    let steps = std::iter::from_fn(|| history.undo().then_some(())).count();
+    assert_eq!(steps, (16 << 20) / 1_400_100);
+    assert!(history.sheet().note().starts_with('a') || history.sheet().note().starts_with('b'));
+    assert_eq!(std::iter::from_fn(|| history.redo().then_some(())).count(), steps);
+    assert_eq!(history.sheet().note(), "b".repeat(700_000));
 }
 
 fn any_text() -> impl Strategy<Value = String> {
@@ -166,7 +181,7 @@ proptest! {
             if text != texts.last().unwrap() {
                 texts.push(text.to_owned());
             }
-            let _ = history.sheet().tally();
+            prop_assert_eq!(history.sheet().tally(), again.tally(), "after {:?}", edit);
         }
         let end = history.sheet().text().to_owned();
         while let Some(text) = texts.pop() {

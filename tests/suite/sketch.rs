@@ -403,3 +403,25 @@ fn the_pressure_under_wheels_balances_the_load() {
         assert!(drawing.shapes.iter().any(|shape| shape.tone == Tone::Pressure), "{view:?}");
     }
 }
+
+/// Of a list of thousands, the heaviest parts stand for it, and the sketch says so.
+#[test]
+fn of_many_parts_the_heaviest_are_drawn() {
+    let shoe = |number: usize| {
+        let grams = 2 + number % 9;
+        format!(
+            "[[parts]]\nname = \"shoe {number}\"\nmass = \"{grams} g\"\nat = [\"{number} mm\", \"0 mm\", \"20 mm\"]\n"
+        )
+    };
+    let shoes: String = (0..2000).map(shoe).collect();
+    let pack =
+        "[[parts]]\nname = \"pack\"\nmass = \"4 kg\"\nat = [\"0 mm\", \"0 mm\", \"60 mm\"]\n";
+    let (sketch, _) = sketch_of(&format!("format = 1\n{shoes}{pack}"));
+    assert_eq!(sketch.boxes.len(), 100);
+    assert_eq!(sketch.boxes.last().unwrap().name, "pack");
+    let lightest = sketch.boxes.iter().map(|part| part.mass).fold(f64::INFINITY, f64::min);
+    assert!((lightest - 0.010).abs() < 1e-9, "{lightest}");
+    let told = "Of many parts, the hundred heaviest are drawn.";
+    assert!(sketch.notes.iter().any(|note| note.words == told));
+    assert!(drawn(&sketch, View::Side).shapes.len() < 3000);
+}

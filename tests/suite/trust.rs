@@ -6,10 +6,12 @@ mod closed;
 mod disk;
 mod edges;
 mod killed;
+mod licences;
 mod markdown;
 mod packaged;
 mod round_trip;
 mod seeds;
+mod soak;
 
 use std::path::Path;
 use std::process::Command;

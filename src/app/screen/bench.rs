@@ -16,21 +16,39 @@ use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::shell;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
+use crate::app::widget::stretch::Stretch;
 use crate::quantity::Units;
 use crate::sheet::Edit;
 use crate::study::Difference;
 use five::Five;
 
 /// What is open on the bench.
-#[derive(Default)]
 pub struct Bench {
     five: Option<Five>,
     /// Whether the list of builds to set beside is open.
     choosing: bool,
+    /// How many builds were opened lately.
+    count: usize,
+    /// Which of them are shown.
+    stretch: Stretch,
     recent: Vec<Recent>,
     compared: Option<Compared>,
     /// Whether every number that differs is listed.
     whole: bool,
+}
+
+impl Default for Bench {
+    fn default() -> Self {
+        Self {
+            five: None,
+            choosing: false,
+            count: 0,
+            stretch: Stretch::new(recent::SHOWN),
+            recent: Vec::new(),
+            compared: None,
+            whole: false,
+        }
+    }
 }
 
 /// A build opened lately.
@@ -71,6 +89,8 @@ pub enum Message {
     Compare(usize),
     /// Every number that differs is to be listed, or only the largest ratios.
     Whole,
+    /// The recent build of that place in the list is wanted.
+    Recent(usize),
     /// A build is to go from the recent ones.
     Forget(PathBuf),
 }
@@ -89,6 +109,8 @@ pub enum Action {
     Blank,
     /// The focus goes to this field.
     Focus(&'static str),
+    /// The list of recent builds is to be looked at anew.
+    Look,
     /// A build is to go from the recent ones.
     Forget(PathBuf),
 }
@@ -111,6 +133,10 @@ impl Bench {
             Message::Choosing => self.choosing = !self.choosing,
             Message::Compare(place) => self.compare(place),
             Message::Whole => self.whole = !self.whole,
+            Message::Recent(place) => {
+                self.stretch.go(place);
+                return Action::Look;
+            }
             Message::Forget(path) => return Action::Forget(path),
         }
         Action::None
@@ -139,10 +165,11 @@ impl Bench {
         }
     }
 
-    /// Looks which of the recent builds are still there.
+    /// Looks which of the recent builds that are shown are still there.
     pub fn look(&mut self, recent: &[PathBuf]) {
         let look = |path: &PathBuf| Recent { path: path.clone(), there: path.is_file() };
-        self.recent = recent.iter().map(look).collect();
+        self.count = recent.len();
+        self.recent = recent[self.stretch.of(self.count)].iter().map(look).collect();
     }
 
     /// A build was set beside.
@@ -207,7 +234,7 @@ impl Bench {
             own::view(desk),
             part("Beside it", companions::view(self, desk, settings), differing),
             part("Start another build", recent::start(self.five.is_some()), five),
-            part("Recent builds", recent::view(&self.recent, desk), None),
+            part("Recent builds", recent::view(self, desk), None),
         ]
         .spacing(3.0 * UNIT)
         .max_width(760)

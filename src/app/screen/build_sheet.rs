@@ -17,15 +17,15 @@ use crate::app::theme::{self, BOLD, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::choice::choice;
 use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::app::widget::stretch::Stretch;
 use crate::notebook::Notebook;
 use crate::plot::sketch::{Show, View};
 use crate::quantity::{AnyId, Entry, Topic, catalogue};
 use crate::sheet::{Edit, presets};
-pub use parts::focus_after;
+pub use parts::{control, focus_after};
 use standing::{Standing, standings};
 
 /// What the reader is looking for on the build sheet, and which topics are unfolded.
-#[derive(Default)]
 pub struct BuildSheet {
     find: String,
     turned: HashSet<Topic>,
@@ -36,7 +36,24 @@ pub struct BuildSheet {
     guesses: bool,
     /// How well each number is known, and for which state of the build that was found.
     standings: Option<(u64, BTreeMap<AnyId, Standing>)>,
+    /// Which of many parts are shown.
+    parts: Stretch,
     sketch: sketch::State,
+}
+
+impl Default for BuildSheet {
+    fn default() -> Self {
+        Self {
+            find: String::new(),
+            turned: HashSet::new(),
+            tables: HashSet::new(),
+            uses: HashSet::new(),
+            guesses: false,
+            standings: None,
+            parts: Stretch::new(PARTS),
+            sketch: sketch::State::default(),
+        }
+    }
 }
 
 /// What the shell is asked for.
@@ -66,10 +83,16 @@ pub enum Message {
     Uses(Topic),
     /// Guesses alone are to be shown, or every number.
     Guesses(bool),
+    /// The part of that place in the list is wanted.
+    Parts(usize),
     /// The sketch is to be seen from elsewhere.
     Look(View),
 }
 
+/// As many parts are shown at a time.
+const PARTS: usize = 40;
+/// As many reports are shown; the others are counted.
+const REPORTS: usize = 12;
 /// From this width of the window on, the numbers stand in two columns.
 const TWO_COLUMNS: f32 = 1100.0;
 /// Under this width of the window, the count of a topic stands under its heading.
@@ -88,9 +111,15 @@ impl BuildSheet {
             Message::Table(id) => turn(&mut self.tables, id),
             Message::Uses(topic) => turn(&mut self.uses, topic),
             Message::Guesses(guesses) => self.guesses = guesses,
+            Message::Parts(index) => self.show_part(index),
             Message::Look(view) => self.sketch.look(view),
         }
         Action::None
+    }
+
+    /// Turns to the part of that place in the list.
+    pub fn show_part(&mut self, index: usize) {
+        self.parts.go(index);
     }
 
     /// Draws the sketch anew where the build has changed.
@@ -119,6 +148,7 @@ impl BuildSheet {
     pub fn forget_drawn(&mut self) {
         self.sketch = sketch::State::default();
         self.standings = None;
+        self.show_part(0);
     }
 
     /// The build sheet in a window of that width.
@@ -148,7 +178,7 @@ impl BuildSheet {
             column![self.finder(), self.filter()].spacing(UNIT),
             column![nothing, Column::with_children(topics).spacing(3.0 * UNIT)],
             self.find.trim().is_empty().then(|| with_sketch(
-                parts::view(desk, settings),
+                parts::view(&self.parts, desk, settings),
                 &self.sketch,
                 width
             )),
@@ -177,10 +207,13 @@ impl BuildSheet {
 
     /// Whether a quantity has all the words looked for.
     fn wanted(&self, entry: &Entry) -> bool {
-        let about = format!("{} {} {}", entry.label, entry.id, entry.meaning).to_lowercase();
         let guessed = || self.standing(entry.id) == Some(&Standing::Guess);
+        (!self.guesses || guessed()) && (self.find.trim().is_empty() || self.has_words(entry))
+    }
+
+    fn has_words(&self, entry: &Entry) -> bool {
+        let about = format!("{} {} {}", entry.label, entry.id, entry.meaning).to_lowercase();
         self.find.to_lowercase().split_whitespace().all(|word| about.contains(word))
-            && (!self.guesses || guessed())
     }
 
     /// Every number, or the guesses alone.
@@ -397,13 +430,17 @@ fn about<'a>(desk: &'a Desk) -> Element<'a, Message> {
 
 /// What was found in the file, and what the numbers do not add up to.
 fn reports<'a>(desk: &'a Desk) -> Option<Element<'a, Message>> {
-    let said: Vec<Element<'a, Message>> = desk
-        .sheet()
-        .reports()
+    let line = |words: String| text(words).size(size::LABEL).width(Fill).into();
+    let remarks = desk.tally.problems.iter().chain(&desk.tally.cautions);
+    let reports = desk.sheet().reports();
+    let over = (reports.len() + remarks.clone().count()).saturating_sub(REPORTS);
+    let said: Vec<Element<'a, Message>> = reports
         .iter()
         .map(ToString::to_string)
-        .chain(desk.tally.problems.iter().chain(&desk.tally.cautions).map(|r| r.message.clone()))
-        .map(|words| text(words).size(size::LABEL).width(Fill).into())
+        .chain(remarks.map(|remark| remark.message.clone()))
+        .take(REPORTS)
+        .chain((over > 0).then(|| format!("And {over} more like these.")))
+        .map(line)
         .collect();
     (!said.is_empty()).then(|| {
         container(Column::with_children(said).spacing(UNIT / 2.0))

@@ -78,7 +78,10 @@ impl App {
                 let task = self.edit(&edit, gesture.as_deref());
                 let count = self.desk.sheet().parts().len();
                 match build_sheet::focus_after(&edit, count) {
-                    Some(control) if self.question.is_none() => task.chain(focus::on(control)),
+                    Some((part, word)) if self.question.is_none() => {
+                        self.build_sheet.show_part(part);
+                        task.chain(focus::on(build_sheet::control(part, word)))
+                    }
                     _ => task,
                 }
             }

@@ -23,6 +23,10 @@ impl App {
             bench::Action::Begin(edits) => self.leave(Next::Begin(edits)),
             bench::Action::Blank => self.leave(Next::Blank),
             bench::Action::Focus(field) => focus::on(field.to_owned()),
+            bench::Action::Look => {
+                self.bench.look(&self.settings.recent);
+                Task::none()
+            }
             bench::Action::Forget(path) => {
                 let task = self.with_settings(|settings| settings.forget(&path));
                 self.bench.look(&self.settings.recent);

@@ -203,11 +203,11 @@ impl Labels {
         let x = drawn.room.x + (drawn.room.width - bounds.width) / 2.0;
         let y = drawn.room.y + (drawn.room.height - bounds.height) / 2.0;
         let bounds = Rect { x, y, ..bounds };
-        let fits = drawn.room.holds_all(&bounds);
-        let hidden = over.iter().any(|other| other.room.overlaps(&bounds));
+        let hidden = || over.iter().any(|other| other.room.overlaps(&bounds));
         let crossed =
-            self.marks.iter().any(|((x, y), weight)| *weight > 1.0 && bounds.holds(*x, *y));
-        let free = fits && !hidden && !crossed && self.is_free(&bounds);
+            || self.marks.iter().any(|((x, y), weight)| *weight > 1.0 && bounds.holds(*x, *y));
+        let fits = drawn.room.holds_all(&bounds);
+        let free = fits && self.is_free(&bounds) && !hidden() && !crossed();
         if free {
             self.put(drawn.name.clone(), bounds, Tone::Ink);
         }

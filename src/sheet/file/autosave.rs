@@ -21,7 +21,8 @@ const ENDING: &str = "recovery.json";
 pub struct Recovery {
     /// The build file it belongs to; none for a build never saved.
     pub path: Option<PathBuf>,
-    /// Seconds since 1970, UTC.
+    /// Seconds since 1970, UTC; by a clock that was moved back, one more than the newest other copy,
+    /// so that what was written last is the newest.
     pub written: u64,
     /// The text of the build.
     pub text: String,
@@ -58,12 +59,12 @@ impl Default for Slot {
 /// The folder cannot be made or written.
 pub fn write(folder: &Path, slot: &Slot, path: Option<&Path>, sheet: &Sheet) -> io::Result<()> {
     fs::create_dir_all(folder)?;
-    let since = SystemTime::now().duration_since(UNIX_EPOCH);
-    let recovery = Recovery {
-        path: path.map(whole),
-        written: since.map_or(0, |since| since.as_secs()),
-        text: sheet.text().to_owned(),
-    };
+    let since = SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |since| since.as_secs());
+    let others = copies(folder)?.into_iter().filter(|(other, _)| other != slot);
+    let newest = others.map(|(_, recovery)| recovery.written).max();
+    let after = newest.map_or(0, |written| written.saturating_add(1));
+    let (written, text) = (since.max(after), sheet.text().to_owned());
+    let recovery = Recovery { path: path.map(whole), written, text };
     let copy = slot.copy(folder);
     put(&copy, &copy, &serde_json::to_vec(&recovery)?, |file, bytes| file.write_all(bytes))
 }
@@ -89,13 +90,6 @@ pub fn find(
 }
 
 /// All unsaved work kept in a folder, the newest first; a damaged copy is passed over.
-///
-/// # Errors
-/// The folder is there and cannot be read.
-pub fn find_all(folder: &Path) -> io::Result<Vec<Recovery>> {
-    Ok(copies(folder)?.into_iter().map(|(_, recovery)| recovery).collect())
-}
-
 fn copies(folder: &Path) -> io::Result<Vec<(Slot, Recovery)>> {
     let entries = match fs::read_dir(folder) {
         Ok(entries) => entries,

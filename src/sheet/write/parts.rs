@@ -2,15 +2,19 @@
 
 use std::ops::Range;
 
-use toml_edit::{ArrayOfTables, Document, Item, TableLike, Value};
+use toml_edit::{ArrayOfTables, Item, Table, TableLike, Value};
 
 use super::layout::{block, headings, insert_block, splice, without_block};
-use super::{EditRefused, listed, new_block, odd, parse, put_in, put_inline, quoted, take_out_of};
+use super::{
+    EditRefused, Written, listed, new_block, odd, put_in, put_inline, quoted, take_out_of,
+};
 use crate::sheet::part::Part;
 
 /// Adds a part at the end of the list.
-pub(in crate::sheet) fn add_part(text: &str, part: &Part) -> Result<String, EditRefused> {
-    let document = parse(text)?;
+pub(in crate::sheet) fn add_part(
+    Written { text, document }: Written<'_>,
+    part: &Part,
+) -> Result<String, EditRefused> {
     let mut lines = format!("[[parts]]\nname = {}", quoted(&part.name));
     if !part.mass.is_empty() {
         lines += &format!("\nmass = {}", quoted(&part.mass));
@@ -19,34 +23,37 @@ pub(in crate::sheet) fn add_part(text: &str, part: &Part) -> Result<String, Edit
         lines += &format!("\nat = {}", listed(at));
     }
     if document.get("parts").is_none() {
-        return Ok(new_block(text, &document, "parts", &lines));
+        return Ok(new_block(text, document, "parts", &lines));
     }
-    let last = blocks(text, &document)?.pop().ok_or_else(|| odd("parts"))?;
+    let last = blocks(text, document)?.pop().ok_or_else(|| odd("parts"))?;
     Ok(insert_block(text, last.end, &lines))
 }
 
 /// Puts a copy of a part right after it.
-pub(in crate::sheet) fn copy_part(text: &str, index: usize) -> Result<String, EditRefused> {
-    let document = parse(text)?;
-    let start = start_of(&document, index)?;
-    let block = block(text, &headings(&document), start);
+pub(in crate::sheet) fn copy_part(
+    Written { text, document }: Written<'_>,
+    index: usize,
+) -> Result<String, EditRefused> {
+    let start = start_of(document, index)?;
+    let block = block(text, &headings(document), start);
     Ok(insert_block(text, block.end, &text[start..block.end]))
 }
 
 /// Takes a part out.
-pub(in crate::sheet) fn remove_part(text: &str, index: usize) -> Result<String, EditRefused> {
-    let document = parse(text)?;
-    Ok(without_block(text, &headings(&document), start_of(&document, index)?))
+pub(in crate::sheet) fn remove_part(
+    Written { text, document }: Written<'_>,
+    index: usize,
+) -> Result<String, EditRefused> {
+    Ok(without_block(text, &headings(document), start_of(document, index)?))
 }
 
 /// Moves a part to another place in the list; the gaps between parts stay where they are.
 pub(in crate::sheet) fn move_part(
-    text: &str,
+    Written { text, document }: Written<'_>,
     from: usize,
     to: usize,
 ) -> Result<String, EditRefused> {
-    let document = parse(text)?;
-    let slots = blocks(text, &document)?;
+    let slots = blocks(text, document)?;
     if from >= slots.len() || to >= slots.len() {
         return Err(odd("parts"));
     }
@@ -61,12 +68,11 @@ pub(in crate::sheet) fn move_part(
 
 /// Sets one entry of a part, `literal` being TOML; none takes it out.
 pub(in crate::sheet) fn part_entry(
-    text: &str,
+    Written { text, document }: Written<'_>,
     index: usize,
     key: &str,
     literal: Option<&str>,
 ) -> Result<String, EditRefused> {
-    let document = parse(text)?;
     match document.get("parts") {
         Some(Item::ArrayOfTables(tables)) => {
             let table = tables.get(index).ok_or_else(|| odd("parts"))?;
@@ -89,12 +95,11 @@ pub(in crate::sheet) fn part_entry(
 
 /// Replaces one of the three lengths of a part's place.
 pub(in crate::sheet) fn part_length(
-    text: &str,
+    Written { text, document }: Written<'_>,
     index: usize,
     axis: usize,
     literal: &str,
 ) -> Result<String, EditRefused> {
-    let document = parse(text)?;
     let table: Option<&dyn TableLike> = match document.get("parts") {
         Some(Item::ArrayOfTables(tables)) => tables.get(index).map(|table| table as &dyn TableLike),
         Some(Item::Value(Value::Array(list))) => {
@@ -111,7 +116,7 @@ pub(in crate::sheet) fn part_length(
 }
 
 /// The lines of each part.
-fn blocks(text: &str, document: &Document<&str>) -> Result<Vec<Range<usize>>, EditRefused> {
+fn blocks(text: &str, document: &Table) -> Result<Vec<Range<usize>>, EditRefused> {
     let headings = headings(document);
     let starts = tables(document)?.iter().map(|table| table.span().map(|span| span.start));
     starts
@@ -119,12 +124,12 @@ fn blocks(text: &str, document: &Document<&str>) -> Result<Vec<Range<usize>>, Ed
         .collect()
 }
 
-fn start_of(document: &Document<&str>, index: usize) -> Result<usize, EditRefused> {
+fn start_of(document: &Table, index: usize) -> Result<usize, EditRefused> {
     let table = tables(document)?.get(index);
     table.and_then(|table| table.span()).map(|span| span.start).ok_or_else(|| odd("parts"))
 }
 
-fn tables<'a>(document: &'a Document<&str>) -> Result<&'a ArrayOfTables, EditRefused> {
+fn tables(document: &Table) -> Result<&ArrayOfTables, EditRefused> {
     document.get("parts").and_then(Item::as_array_of_tables).ok_or_else(|| {
         EditRefused::Layout(
             "The parts are written as one list in brackets. Write each as lines below a heading \

@@ -319,3 +319,23 @@ fn the_bench_fits_a_narrow_window_and_large_text() {
         }
     }
 }
+
+#[test]
+fn many_recent_builds_are_shown_a_stretch_at_a_time() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut settings = heftwise::app::settings::Settings::default();
+    for number in 1..=200 {
+        settings.remember(&file(&folder, &format!("cart-{number}.toml"), CART));
+    }
+    settings.save(&rig::folders(&folder).settings).unwrap();
+    let mut rig = Rig::open(rig::start(&folder), WIDE);
+    rig.command("5");
+    assert!(rig.says("Builds 1 to 20 of 200") && rig.says("cart-200.toml"));
+    assert!(!rig.says("cart-180.toml"));
+    rig.click("Last");
+    assert!(rig.says("Builds 181 to 200 of 200") && rig.says("cart-1.toml"));
+    rig.click("Take off the list");
+    assert!(rig.says("Builds 181 to 199 of 199"));
+    rig.send(Message::OpenPath(folder.path().join("cart-3.toml")));
+    assert_eq!(rig.app.settings.recent[0], folder.path().join("cart-3.toml"));
+}

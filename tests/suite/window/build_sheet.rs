@@ -141,3 +141,44 @@ fn a_weighed_mass_keeps_its_spread_on_a_parts_list() {
     let spread = rig.app.desk.tally.spreads[&MASS.any()];
     assert!((spread - 0.13).abs() < 1e-3, "{spread}");
 }
+
+/// A long list is shown a stretch at a time, and the focus follows a part from one to the next.
+#[test]
+fn thousands_of_parts_are_shown_a_stretch_at_a_time() {
+    let folder = tempfile::tempdir().unwrap();
+    let one = |number| format!("[[parts]]\nname = \"shoe {number}\"\nmass = \"{number} g\"\n");
+    let text: String = (1..=2000).map(one).collect();
+    let build = Some(file(&folder, "many.toml", &format!("format = 1\n{text}")));
+    let mut rig = Rig::open(Start { build, ..rig::start(&folder) }, WIDE);
+    rig.send(Message::Go(Place::BuildSheet));
+    let fields = rig.all(|candidate| match candidate {
+        iced_test::selector::Candidate::TextInput { id: Some(id), .. } => Some(id.clone()),
+        _ => None,
+    });
+    assert!(fields.len() < 300, "{} fields are built", fields.len());
+    assert!(rig.says("Parts 1 to 40 of 2000"));
+    rig.click("Later");
+    assert!(rig.says("Parts 41 to 80 of 2000"));
+    assert_eq!(rig.field("part:79:name").as_deref(), Some("shoe 80"));
+    rig.click(Id::new("part:79:down"));
+    assert!(rig.says("Parts 81 to 120 of 2000") && is_focused(&mut rig, "part:80:down"));
+    assert_eq!(rig.app.desk.sheet().parts()[80].name, "shoe 80");
+    rig.click("Last");
+    rig.click("Add a part");
+    assert!(rig.says("Parts 2001 to 2001 of 2001") && is_focused(&mut rig, "part:2000:name"));
+    rig.send(Message::Undo);
+    assert!(rig.says("Parts 1961 to 2000 of 2000"));
+    rig.click("First");
+    assert!(rig.field("part:0:name").is_some());
+}
+
+/// What cannot be read is told, but not two thousand times.
+#[test]
+fn many_reports_are_counted() {
+    let folder = tempfile::tempdir().unwrap();
+    let text = "[[parts]]\nname = \"shoe\"\nmass = \"heavy\"\n".repeat(500);
+    let build = Some(file(&folder, "many.toml", &format!("format = 1\n{text}")));
+    let mut rig = Rig::open(Start { build, ..rig::start(&folder) }, WIDE);
+    rig.send(Message::Go(Place::BuildSheet));
+    assert!(rig.says("And 488 more like these."), "{:?}", rig.texts());
+}

@@ -47,10 +47,10 @@ fn everything() -> Memory {
     let mut memory = lesson_authoring::lessons();
     for (id, file) in Shipped::files() {
         if file == "lesson.md" {
-            memory.texts.insert(id.to_owned(), Shipped.text(id).unwrap());
+            memory.texts.insert(id.to_owned(), Shipped.text(id).unwrap().into_owned());
         } else {
             let picture = Shipped.picture(id, file).unwrap();
-            memory.pictures.insert((id.to_owned(), file.to_owned()), picture);
+            memory.pictures.insert((id.to_owned(), file.to_owned()), picture.to_vec());
         }
     }
     let blocks: Vec<String> = memory.texts.values().flat_map(|text| fences(text)).collect();

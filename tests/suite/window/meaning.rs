@@ -5,6 +5,7 @@ use heftwise::app::screen::{Place, reading};
 use heftwise::app::shell::Message;
 use heftwise::lesson::Target;
 use heftwise::quantity::catalogue;
+use heftwise::rules::checks;
 use iced::keyboard::{Modifiers, key::Named};
 
 use super::rig::{self, Rig};
@@ -37,6 +38,29 @@ fn it_says_what_finds_it_what_uses_it_and_its_units() {
     // A number that no rule finds says so.
     rig.click("width of one track");
     assert!(rig.says("You set it: no rule finds it."));
+}
+
+/// The same words as `list rules` has: how many published numbers stand behind the rule and how far
+/// off the worst is, or why there are none.
+#[test]
+fn it_says_what_the_rule_was_checked_against() {
+    let mut rig = rig::lesson("pressure");
+    let rules = || heftwise::rules::catalogue::all().iter().map(|rule| rule.finds);
+    let with = |wanted: fn(&checks::Checks) -> bool| {
+        rules().find(|id| wanted(&checks::of(*id))).expect("there is such a rule")
+    };
+    follow(&mut rig, "acceleration");
+    assert!(rig.says("Checks: 4 published numbers, the worst 0.11 % off"), "{:?}", rig.texts());
+    for id in [
+        with(|checks| checks.reason.is_some() && checks.own() == 0),
+        with(|checks| checks.published == 0 && checks.derived > 0),
+        with(|checks| checks.on_the_way > 0 && checks.published > 0),
+    ] {
+        follow(&mut rig, id.name());
+        assert!(rig.says(&format!("Checks: {}.", checks::of(id))), "{id}: {:?}", rig.texts());
+    }
+    follow(&mut rig, "mass");
+    assert!(!rig.says("Checks: "), "no rule finds the mass");
 }
 
 #[test]

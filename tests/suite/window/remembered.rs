@@ -76,13 +76,13 @@ fn settings_come_back_as_they_were_saved() {
     let folder = tempfile::tempdir().unwrap();
     let mut settings = Settings { lesson: Some("impact".to_owned()), ..Settings::default() };
     settings.units.picks.insert("ground-pressure".to_owned(), "psi".to_owned());
-    for number in 0..20 {
+    for number in 0..220 {
         settings.remember(&folder.path().join(format!("{number}.toml")));
     }
-    assert_eq!(settings.recent.len(), 8);
-    settings.remember(&folder.path().join("15.toml"));
-    assert_eq!(settings.recent.len(), 8, "a build stands in the list once");
-    assert!(settings.recent[0].ends_with("15.toml"));
+    assert_eq!(settings.recent.len(), 200);
+    settings.remember(&folder.path().join("150.toml"));
+    assert_eq!(settings.recent.len(), 200, "a build stands in the list once");
+    assert!(settings.recent[0].ends_with("150.toml"));
     settings.save(folder.path()).unwrap();
     assert_eq!(Settings::load(folder.path()), settings);
 }

@@ -13,6 +13,9 @@ use crate::app::widget::mark::mark;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::sheet::demo;
 
+/// As many recent builds are offered here; the list of recent builds offers every one.
+const FEW: usize = 8;
+
 /// The companions, and what can be set beside.
 pub fn view<'a>(
     bench: &'a Bench,
@@ -97,6 +100,7 @@ fn choices<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, shell::Mes
         .recent
         .iter()
         .filter(|path| desk.path.as_ref() != Some(path) && !there(&Kept::File((*path).clone())))
+        .take(FEW)
         .map(|path| line(file_name(path), shell::Message::CompanionPicked(path.clone())));
     let examples =
         demo::ALL.iter().filter(|demo| !there(&Kept::Example(demo.id.to_owned()))).map(|demo| {

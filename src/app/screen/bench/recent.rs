@@ -5,12 +5,15 @@ use std::path::Path;
 use iced::widget::{Column, Row, column, row, text};
 use iced::{Center, Element, Fill};
 
-use super::{Message, Recent, example, file_name};
+use super::{Bench, Message, Recent, example, file_name};
 use crate::app::desk::Desk;
 use crate::app::shell;
 use crate::app::theme::{self, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::sheet::demo;
+
+/// As many recent builds are shown at a time.
+pub const SHOWN: usize = 20;
 
 /// Ways to start; `asked` says whether the five questions are open.
 pub fn start<'a>(asked: bool) -> Element<'a, shell::Message> {
@@ -40,17 +43,19 @@ pub fn start<'a>(asked: bool) -> Element<'a, shell::Message> {
     .into()
 }
 
-/// The builds opened lately.
-pub fn view<'a>(recent: &'a [Recent], desk: &'a Desk) -> Element<'a, shell::Message> {
-    if recent.is_empty() {
+/// The builds opened lately, a stretch of them at a time.
+pub fn view<'a>(bench: &'a Bench, desk: &'a Desk) -> Element<'a, shell::Message> {
+    if bench.recent.is_empty() {
         return text("None yet. A build you open or save is listed here the next time.")
             .size(size::LABEL)
             .style(theme::soft)
             .width(Fill)
             .into();
     }
-    let each = recent.iter().map(|build| one(build, desk));
+    let each = bench.recent.iter().map(|build| one(build, desk));
+    let go = |place| shell::Message::Bench(Message::Recent(place));
     column![
+        bench.stretch.way("Builds", bench.count, go),
         Column::with_children(each).spacing(UNIT),
         text("Taking a build off this list leaves its file alone. Heftwise deletes no files.")
             .size(size::SMALL)

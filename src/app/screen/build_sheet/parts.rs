@@ -8,16 +8,19 @@ use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
+use crate::app::widget::stretch::Stretch;
 use crate::quantity::catalogue::{self, machine::CG_HEIGHT, machine::MASS};
 use crate::sheet::{Axis, Edit, Part, PartField, Place, TrialMass};
 
 const NAME: f32 = 200.0;
 const NUMBER: f32 = 96.0;
 
-/// The parts and the trial mass.
-pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
+/// The parts, a stretch of them at a time, and the trial mass.
+pub fn view<'a>(stretch: &Stretch, desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
     let parts = desk.sheet().parts();
-    let rows = parts.iter().enumerate().map(|(index, part)| line(index, part, parts.len(), desk));
+    let shown = stretch.of(parts.len());
+    let rows = parts.iter().enumerate().skip(shown.start).take(shown.len());
+    let rows = rows.map(|(index, part)| line(index, part, parts.len(), desk));
     let table = column![
         head(),
         rule::horizontal(1).style(theme::hairline),
@@ -38,6 +41,7 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
         .size(size::LABEL)
         .style(theme::soft)
         .width(Fill),
+        stretch.way("Parts", parts.len(), Message::Parts),
         scrollable(container(table).padding(iced::Padding::ZERO.bottom(1.5 * UNIT)))
             .id("parts")
             .horizontal()
@@ -58,10 +62,10 @@ pub fn view<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> 
     .into()
 }
 
-/// The control that the focus goes to after a change of the list: it follows the part, so that the
-/// same key can be pressed again; `count` parts are there now.
-pub fn focus_after(edit: &Edit, count: usize) -> Option<String> {
-    let control = |index: usize, word: &str| Some(format!("part:{index}:{word}"));
+/// The part and the control of it that the focus goes to after a change of the list: it follows the
+/// part, so that the same key can be pressed again; `count` parts are there now.
+pub fn focus_after(edit: &Edit, count: usize) -> Option<(usize, &'static str)> {
+    let control = |index: usize, word: &'static str| Some((index, word));
     match edit {
         Edit::AddPart(_) => control(count.checked_sub(1)?, "name"),
         Edit::DuplicatePart { index } => control(index + 1, "name"),
@@ -72,6 +76,11 @@ pub fn focus_after(edit: &Edit, count: usize) -> Option<String> {
         Edit::RemovePart { index } => control((*index).min(count.checked_sub(1)?), "remove"),
         _ => None,
     }
+}
+
+/// What a control of a part is known by.
+pub fn control(index: usize, word: &str) -> String {
+    format!("part:{index}:{word}")
 }
 
 /// What to do while there are no parts.
@@ -114,7 +123,7 @@ fn input<'a>(
 }
 
 fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Element<'a, Message> {
-    let id = |field: &str| format!("part:{index}:{field}");
+    let id = |field: &str| control(index, field);
     let set = move |field: PartField| move |text| Edit::SetPart { index, field, text };
     let numbers = desk.tally.parts.each.get(index);
     let mass_wrong = numbers.is_none_or(|numbers| numbers.mass.is_none());

@@ -11,7 +11,7 @@ use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{formula, symbol};
 use crate::lesson::{Appearance, Library, Target};
 use crate::quantity::{AnyId, Entry, catalogue, units_of};
-use crate::rules::{catalogue as rules, used_by};
+use crate::rules::{catalogue as rules, checks, symbols_tex, used_by};
 
 /// The way out of the meaning, to give it the focus.
 pub const CLOSE: &str = "meaning-close";
@@ -77,7 +77,8 @@ fn units(entry: &Entry) -> String {
     }
 }
 
-/// Who sets it, or the rule that finds it: from what, where it holds, and who says so.
+/// Who sets it, or the rule that finds it: how, from what, where it holds, who says so, and which
+/// published numbers it was checked against.
 fn found<'a>(entry: &Entry) -> Element<'a, Message> {
     let Some(rule) = rules::finder(entry.id) else {
         return text("You set it: no rule finds it.").size(size::SMALL).width(Fill).into();
@@ -86,9 +87,11 @@ fn found<'a>(entry: &Entry) -> Element<'a, Message> {
     column![
         title("Found by"),
         text(rule.title).size(size::SMALL).width(Fill),
+        formula::display(&symbols_tex(rule), size::LABEL),
         (!rule.needs.is_empty()).then(|| links("From", needs, 0)),
         text(format!("Holds for: {}", rule.holds)).size(size::SMALL).width(Fill),
         text(format!("Source: {}", rule.source)).size(size::SMALL).style(theme::soft).width(Fill),
+        text(format!("Checks: {}.", checks::of(entry.id))).size(size::SMALL).width(Fill),
     ]
     .spacing(UNIT / 2.0)
     .into()
