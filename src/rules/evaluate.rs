@@ -126,6 +126,12 @@ pub fn bears_on(number: AnyId, answer: AnyId) -> bool {
     quantities::index(number).is_some_and(|place| reached[place])
 }
 
+/// All that bears on some answers, they among them, in the order of the catalogue.
+pub fn all_bearing_on(answers: &[AnyId]) -> impl Iterator<Item = AnyId> {
+    let reached = reach(answers, Station::sources);
+    quantities::all().iter().zip(reached).filter_map(|(entry, bears)| bears.then_some(entry.id))
+}
+
 /// The quantities whose rules need a number, in the order of the catalogue.
 pub fn used_by(number: AnyId) -> impl Iterator<Item = AnyId> {
     catalogue::all()

@@ -14,12 +14,12 @@ const MANY: usize = 5;
 
 /// Rows under a header, columns as wide as their cells ask for. A header asks for its longest word
 /// alone: it may take two lines where a figure may not.
-pub fn table<'a>(
-    alignments: &'a [Alignment],
-    header: &'a [Vec<Span>],
-    rows: &'a [Vec<Vec<Span>>],
-    page: Page<'a>,
-) -> Element<'a, Message> {
+pub fn table(
+    alignments: &[Alignment],
+    header: &[Vec<Span>],
+    rows: &[Vec<Vec<Span>>],
+    page: Page<'_>,
+) -> Element<'static, Message> {
     let portions: Vec<u16> = (0..header.len())
         .map(|place| {
             let cells = rows.iter().filter_map(|row| row.get(place));
@@ -30,7 +30,7 @@ pub fn table<'a>(
         })
         .collect();
     let gap = if header.len() < MANY { 2.0 * UNIT } else { UNIT };
-    let line = |cells: &'a [Vec<Span>]| -> Element<'a, Message> {
+    let line = |cells: &[Vec<Span>]| -> Element<'static, Message> {
         let cells = cells.iter().enumerate().map(|(place, cell)| {
             let alignment = alignments.get(place).copied().unwrap_or_default();
             container(flow(cell, size::LABEL, page))
