@@ -10,7 +10,7 @@ mod words;
 mod working;
 
 pub use evaluate::{Course, evaluate};
-pub use network::{bears_on, used_by};
+pub use network::{all_bearing_on, bears_on, used_by};
 pub use rule::{Caution, Fault, Input, Inputs, Maybe, Need, Outcome, Rule};
 pub use value::{Givens, Known, Lack, Lacks, Origin, Value, Values};
 pub use words::{impossible, impossible_given as out_of_bounds};

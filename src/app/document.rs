@@ -12,9 +12,10 @@ use crate::app::block::{
 };
 use crate::app::page::{Audience, Message, Page};
 use crate::app::theme::{self, BOLD, LEADING, SEMIBOLD, UNIT, size};
+use crate::app::widget::kept::kept;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{formula, picture};
-use crate::lesson::{AlertKind, Block, BlockKind};
+use crate::lesson::{AlertKind, Block, BlockKind, Span, Target};
 
 pub use flow::{flow, plain, spoken};
 
@@ -37,14 +38,20 @@ pub fn blocks<'a>(blocks: &'a [Block], page: Page<'a>) -> Element<'a, Message> {
 fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
     match &block.kind {
         BlockKind::Heading { level, anchor, spans } => heading(*level, anchor, &plain(spans)),
-        BlockKind::Paragraph(spans) => flow(spans, size::BODY, page),
+        BlockKind::Paragraph(spans) => paragraph(spans, page),
         BlockKind::List { start, items } => list(*start, items, page),
         BlockKind::Quote(inner) => {
             container(blocks(inner, page)).padding(Padding::ZERO.left(2.0 * UNIT)).into()
         }
         BlockKind::Alert { kind, blocks: inner } => alert(*kind, inner, page),
         BlockKind::Table { alignments, header, rows } => {
-            table::table(alignments, header, rows, page)
+            let of = (
+                alignments,
+                header,
+                rows,
+                told(header.iter().chain(rows.iter().flatten()).flatten(), page),
+            );
+            kept(of, move || table::table(alignments, header, rows, page))
         }
         BlockKind::Code { text: code, .. } => container(text(code.as_str()).size(size::SMALL))
             .style(theme::block)
@@ -78,6 +85,18 @@ fn one<'a>(block: &'a Block, page: Page<'a>) -> Element<'a, Message> {
         BlockKind::Run(asked) => run::view(asked, block.line, page),
         BlockKind::Broken { name, source, problems } => broken(name, source, problems),
     }
+}
+
+/// Running text, made anew when its words or the numbers in it change.
+fn paragraph<'a>(spans: &'a [Span], page: Page<'a>) -> Element<'a, Message> {
+    kept((spans, told(spans, page)), move || flow(spans, size::BODY, page))
+}
+
+/// The live numbers among spans, as they are shown.
+fn told<'a>(spans: impl IntoIterator<Item = &'a Span>, page: Page<'_>) -> Vec<String> {
+    let spans = spans.into_iter();
+    let live = spans.filter(|span| matches!(span, Span::Link { to: Target::Live { .. }, .. }));
+    live.map(|span| spoken(std::slice::from_ref(span), page.desk, page.settings)).collect()
 }
 
 /// A note for the teacher, seen before a class alone.

@@ -9,6 +9,12 @@ pub mod reading;
 pub mod walk_round;
 pub mod workshop;
 
+use iced::widget::{container, scrollable};
+use iced::{Element, Fill, Padding};
+
+use crate::app::theme::{self, UNIT};
+use crate::app::widget::afresh::afresh;
+
 /// Which screen is shown.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Place {
@@ -28,4 +34,15 @@ pub enum Place {
     Bench,
     /// Units, light, text, folders.
     Settings,
+}
+
+/// The page of a screen, scrolled when it is taller than its place.
+fn scrolled<'a, Message: 'a>(page: impl Into<Element<'a, Message>>) -> Element<'a, Message> {
+    let page = container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT]));
+    let page = scrollable(page)
+        .id(reading::PAGE)
+        .direction(theme::bar())
+        .style(theme::scroll)
+        .height(Fill);
+    afresh(false, page)
 }

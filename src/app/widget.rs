@@ -1,5 +1,6 @@
 //! Pieces that screens and blocks are put together from.
 
+pub mod afresh;
 pub mod choice;
 mod delegate;
 pub mod escaping;
@@ -7,6 +8,7 @@ pub mod field;
 pub mod focusing;
 pub mod formula;
 pub mod inert;
+pub mod kept;
 pub mod mark;
 pub mod pick;
 pub mod picture;

@@ -226,7 +226,7 @@ pub enum Alignment {
 }
 
 /// A run of text inside a block.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
 pub enum Span {
     /// Words of one style.
     Text {
@@ -264,7 +264,7 @@ pub struct Style {
 }
 
 /// Where a link leads.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
 pub enum Target {
     /// A number of the reader's build, shown in place of the link's words.
     Live {

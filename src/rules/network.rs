@@ -177,6 +177,13 @@ pub fn bears_on(number: AnyId, answer: AnyId) -> bool {
     quantities::index(number).is_some_and(|place| Reach::to(&[answer]).has(place))
 }
 
+/// All that bears on some answers, they among them, in the order of the catalogue.
+pub fn all_bearing_on(answers: &[AnyId]) -> impl Iterator<Item = AnyId> {
+    let reach = Reach::to(answers);
+    let all = quantities::all().iter().enumerate();
+    all.filter(move |(place, _)| reach.has(*place)).map(|(_, entry)| entry.id)
+}
+
 /// The quantities whose rules need a number, in the order of the catalogue.
 pub fn used_by(number: AnyId) -> impl Iterator<Item = AnyId> {
     catalogue::all()

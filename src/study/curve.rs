@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 
 use crate::quantity::{AnyId, Entry, catalogue};
 use crate::rules::catalogue::partner;
-use crate::rules::{Givens, evaluate};
+use crate::rules::{Givens, Origin, all_bearing_on, evaluate};
 use crate::sheet::family;
 pub use crate::sheet::family::{By, Family};
 use sample::Sampler;
@@ -151,6 +151,19 @@ pub struct Numbers<'a> {
     pub givens: &'a Givens,
     /// Their spreads.
     pub spreads: &'a BTreeMap<AnyId, f64>,
+}
+
+/// The numbers of a build that a curve hangs on: while they stay the same, so does the curve.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Footing(Vec<(AnyId, Option<(f64, Origin)>, Option<f64>)>);
+
+impl Footing {
+    /// What the curve hangs on now.
+    pub fn of(ask: &Ask, numbers: Numbers<'_>) -> Self {
+        let asked: Vec<_> = ask.limits.iter().copied().chain([ask.find, ask.against]).collect();
+        let number = |id| (id, numbers.givens.get(id), numbers.spreads.get(&id).copied());
+        Self(all_bearing_on(&asked).map(number).collect())
+    }
 }
 
 /// The curve of the reader's own build, and those of companions over the same range, where they

@@ -2,6 +2,7 @@
 
 mod bench;
 mod build_sheet;
+pub mod canvas;
 mod contents;
 mod contrast;
 mod controls;
@@ -11,12 +12,14 @@ mod every_block;
 mod files;
 mod find;
 mod gallery;
+mod kept;
 mod keys;
 mod lessons;
 mod looks;
 mod meaning;
 mod notebook;
 mod numbers;
+mod painted;
 mod printing;
 mod recovery;
 mod remembered;

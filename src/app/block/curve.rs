@@ -27,7 +27,7 @@ use crate::lesson::{Block, BlockKind, Curve};
 use crate::plot::save::Figure;
 use crate::plot::{self, Build, PlotSpec, PlotStyle};
 use crate::quantity::Units;
-use crate::study::curve::{self as study, Numbers};
+use crate::study::curve::{self as study, Footing, Numbers};
 
 /// The height of the plot, in pixels.
 const HEIGHT: f32 = 320.0;
@@ -45,7 +45,9 @@ pub struct State {
 struct Drawn {
     spec: PlotSpec,
     cache: Cache,
+    /// The state of the build it was last held against, and what it hangs on of it.
     revision: u64,
+    footing: Footing,
     company: u64,
     units: Units,
     name: String,
@@ -92,20 +94,24 @@ pub fn refresh(
 impl State {
     fn refresh(&mut self, curve: &Curve, desk: &Desk, settings: &Settings, dark: bool) {
         let name = desk.name();
-        let fresh = self.drawn.as_ref().is_some_and(|drawn| {
-            drawn.revision == desk.revision()
-                && drawn.company == desk.company.changes()
+        let mut drawn = self.drawn.as_mut().filter(|drawn| {
+            drawn.company == desk.company.changes()
                 && drawn.units == settings.units
                 && drawn.name == name
                 && drawn.dark == dark
         });
-        if fresh {
+        if drawn.as_ref().is_some_and(|drawn| drawn.revision == desk.revision()) {
             return;
         }
         let ask = asked::curve(curve);
+        let own = Numbers { givens: &desk.outcome.givens, spreads: &desk.tally.spreads };
+        let footing = Footing::of(&ask, own);
+        if let Some(drawn) = drawn.take_if(|drawn| drawn.footing == footing) {
+            drawn.revision = desk.revision();
+            return;
+        }
         let company = desk.company.all();
         let givens: Vec<_> = company.iter().map(|companion| &companion.outcome.givens).collect();
-        let own = Numbers { givens: &desk.outcome.givens, spreads: &desk.tally.spreads };
         self.drawn = study::together(&ask, own, &givens)
             .ok()
             .and_then(|(own, others)| {
@@ -120,6 +126,7 @@ impl State {
                 spec,
                 cache: Cache::new(),
                 revision: desk.revision(),
+                footing,
                 company: desk.company.changes(),
                 units: settings.units.clone(),
                 name,

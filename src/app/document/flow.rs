@@ -18,13 +18,13 @@ use crate::quantity::{AnyId, UnitSet, catalogue};
 const SPACE: f32 = 0.236;
 
 /// Spans as running text of a size.
-pub fn flow<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
+pub fn flow(spans: &[Span], size: f32, page: Page<'_>) -> Element<'static, Message> {
     let simple = spans.iter().all(|span| matches!(span, Span::Text { .. } | Span::Break));
     if simple { rich(spans, size) } else { pieces(spans, size, page) }
 }
 
 /// The mark of a footnote, which shows it in the margin.
-fn footnote_mark<'a>(name: &'a str, size: f32) -> Element<'a, Message> {
+fn footnote_mark(name: &str, size: f32) -> Element<'static, Message> {
     pressable(Kind::Word, text(format!("[{name}]")).size(size * 0.8))
         .id(footnote_id(name))
         .on_press(Message::Footnote { name: name.to_owned(), back: false })
@@ -67,13 +67,13 @@ fn font(style: Style) -> Font {
     }
 }
 
-fn rich<'a>(spans: &'a [Span], size: f32) -> Element<'a, Message> {
-    let spans: Vec<iced::widget::text::Span<'a, ()>> = spans
+fn rich(spans: &[Span], size: f32) -> Element<'static, Message> {
+    let spans: Vec<iced::widget::text::Span<'static, ()>> = spans
         .iter()
         .map(|part| match part {
-            Span::Text { text, style } => {
-                span(unbroken(text)).font(font(*style)).strikethrough(style.strikethrough)
-            }
+            Span::Text { text, style } => span(unbroken(text).into_owned())
+                .font(font(*style))
+                .strikethrough(style.strikethrough),
             _ => span("\n"),
         })
         .collect();
@@ -82,12 +82,12 @@ fn rich<'a>(spans: &'a [Span], size: f32) -> Element<'a, Message> {
 
 /// One word, formula or link, with whatever stands against it without a space.
 #[derive(Default)]
-struct Piece<'a> {
-    atoms: Vec<Element<'a, Message>>,
+struct Piece {
+    atoms: Vec<Element<'static, Message>>,
 }
 
-impl<'a> Piece<'a> {
-    fn element(mut self) -> Option<Element<'a, Message>> {
+impl Piece {
+    fn element(mut self) -> Option<Element<'static, Message>> {
         match self.atoms.len() {
             0 => None,
             1 => self.atoms.pop(),
@@ -96,8 +96,8 @@ impl<'a> Piece<'a> {
     }
 }
 
-fn pieces<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
-    let mut lines: Vec<Vec<Element<'a, Message>>> = vec![Vec::new()];
+fn pieces(spans: &[Span], size: f32, page: Page<'_>) -> Element<'static, Message> {
+    let mut lines: Vec<Vec<Element<'static, Message>>> = vec![Vec::new()];
     let mut piece = Piece::default();
     for part in spans {
         match part {
@@ -133,13 +133,13 @@ fn pieces<'a>(spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Messa
     iced::widget::Column::with_children(rows).width(Fill).into()
 }
 
-fn close<'a>(lines: &mut [Vec<Element<'a, Message>>], piece: &mut Piece<'a>) {
+fn close(lines: &mut [Vec<Element<'static, Message>>], piece: &mut Piece) {
     if let (Some(line), Some(element)) = (lines.last_mut(), std::mem::take(piece).element()) {
         line.push(element);
     }
 }
 
-fn link<'a>(to: &'a Target, spans: &'a [Span], size: f32, page: Page<'a>) -> Element<'a, Message> {
+fn link(to: &Target, spans: &[Span], size: f32, page: Page<'_>) -> Element<'static, Message> {
     let words = match to {
         Target::Live { id, unit } => live(*id, unit.as_deref(), page.desk, page.settings),
         _ => plain(spans),

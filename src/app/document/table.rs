@@ -21,12 +21,12 @@ const MANY: usize = 5;
 
 /// Rows under a header, columns as wide as their cells ask for, where there is room for them. A header asks for its longest word
 /// alone: it may take two lines where a figure may not.
-pub fn table<'a>(
-    alignments: &'a [Alignment],
-    header: &'a [Vec<Span>],
-    rows: &'a [Vec<Vec<Span>>],
-    page: Page<'a>,
-) -> Element<'a, Message> {
+pub fn table(
+    alignments: &[Alignment],
+    header: &[Vec<Span>],
+    rows: &[Vec<Vec<Span>>],
+    page: Page<'_>,
+) -> Element<'static, Message> {
     // On a narrow page running text gives way to short cells.
     let most = if page.width < NARROW { 18 } else { 40 };
     let portions: Vec<u16> = (0..header.len())
@@ -42,7 +42,7 @@ pub fn table<'a>(
     if !fits(&portions, gap, page.width) {
         return stacked(header, rows, page);
     }
-    let line = |cells: &'a [Vec<Span>]| -> Element<'a, Message> {
+    let line = |cells: &[Vec<Span>]| -> Element<'static, Message> {
         let cells = cells.iter().enumerate().map(|(place, cell)| {
             let alignment = alignments.get(place).copied().unwrap_or_default();
             container(flow(cell, size::LABEL, page))
@@ -72,12 +72,12 @@ pub fn table<'a>(
 }
 
 /// Each row by itself: its first cell as a title, then each other cell beside its header.
-fn stacked<'a>(
-    header: &'a [Vec<Span>],
-    rows: &'a [Vec<Vec<Span>>],
-    page: Page<'a>,
-) -> Element<'a, Message> {
-    let row = |cells: &'a Vec<Vec<Span>>| -> Element<'a, Message> {
+fn stacked(
+    header: &[Vec<Span>],
+    rows: &[Vec<Vec<Span>>],
+    page: Page<'_>,
+) -> Element<'static, Message> {
+    let row = |cells: &Vec<Vec<Span>>| -> Element<'static, Message> {
         let title = cells.first().map(|cell| flow(cell, size::LABEL, page));
         let others = header.iter().zip(cells).skip(1).map(|(head, cell)| {
             row![

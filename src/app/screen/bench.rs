@@ -9,13 +9,13 @@ mod recent;
 
 use std::path::{Path, PathBuf};
 
-use iced::widget::{column, container, scrollable, text};
-use iced::{Element, Fill, Padding};
+use iced::widget::{column, text};
+use iced::{Element, Fill};
 
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::shell;
-use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
+use crate::app::theme::{BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::stretch::Stretch;
 use crate::quantity::Units;
 use crate::sheet::Edit;
@@ -239,12 +239,7 @@ impl Bench {
         .spacing(3.0 * UNIT)
         .max_width(760)
         .width(Fill);
-        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-            .id(super::reading::PAGE)
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill)
-            .into()
+        super::scrolled(page)
     }
 }
 

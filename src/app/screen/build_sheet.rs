@@ -7,8 +7,8 @@ mod standing;
 use std::collections::{BTreeMap, HashSet};
 use std::hash::Hash;
 
-use iced::widget::{Column, column, container, row, scrollable, space, text, text_input};
-use iced::{Element, Fill, Length, Padding};
+use iced::widget::{Column, column, container, row, space, text, text_input};
+use iced::{Element, Fill, Length};
 
 use crate::app::block::sketch;
 use crate::app::desk::Desk;
@@ -186,12 +186,7 @@ impl BuildSheet {
         .spacing(3.0 * UNIT)
         .max_width(if width >= BESIDE { 1240 } else { 960 })
         .width(Fill);
-        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-            .id(super::reading::PAGE)
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill)
-            .into()
+        super::scrolled(page)
     }
 
     fn finder(&self) -> Element<'_, Message> {

@@ -5,8 +5,8 @@ mod welcome;
 
 use std::collections::BTreeMap;
 
-use iced::widget::{Column, column, container, row, scrollable, text};
-use iced::{Element, Fill, Padding};
+use iced::widget::{Column, column, container, row, text};
+use iced::{Element, Fill};
 
 use crate::app::desk::Desk;
 use crate::app::screen::preferences::OwnLessons;
@@ -132,12 +132,7 @@ impl<'a> Contents<'a> {
         .spacing(3.0 * UNIT)
         .max_width(MEASURE)
         .width(Fill);
-        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-            .id(super::reading::PAGE)
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill)
-            .into()
+        super::scrolled(page)
     }
 
     fn lesson(self, id: &str) -> Option<&'a Lesson> {

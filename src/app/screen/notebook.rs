@@ -8,8 +8,8 @@ use std::collections::BTreeMap;
 use std::io;
 use std::path::{Path, PathBuf};
 
-use iced::widget::{Column, column, container, row, scrollable, text, text_input};
-use iced::{Center, Element, Fill, Padding};
+use iced::widget::{Column, column, container, row, text, text_input};
+use iced::{Center, Element, Fill};
 
 use crate::app::screen::Place;
 use crate::app::theme::{self, BOLD, MEASURE, REGULAR, SEMIBOLD, UNIT, size};
@@ -159,12 +159,7 @@ impl Notes {
         .spacing(3.0 * UNIT)
         .max_width(MEASURE)
         .width(Fill);
-        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-            .id(super::reading::PAGE)
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill)
-            .into()
+        super::scrolled(page)
     }
 
     fn section<'a>(

@@ -2,8 +2,8 @@
 
 use std::path::{Path, PathBuf};
 
-use iced::widget::{Row, column, container, row, scrollable, text, text_input};
-use iced::{Center, Element, Fill, Padding};
+use iced::widget::{Row, column, row, text, text_input};
+use iced::{Center, Element, Fill};
 
 use crate::app::settings::{Daylight, Settings};
 use crate::app::shell;
@@ -147,12 +147,7 @@ impl Choices {
         .spacing(3.0 * UNIT)
         .max_width(MEASURE)
         .width(Fill);
-        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-            .id(super::reading::PAGE)
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill)
-            .into()
+        super::scrolled(page)
     }
 
     fn builds<'a>(&'a self, settings: &Settings) -> Element<'a, shell::Message> {

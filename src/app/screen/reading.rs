@@ -19,6 +19,7 @@ use crate::app::focus;
 use crate::app::page::{self, Audience, Marks, Page};
 use crate::app::settings::Settings;
 use crate::app::theme::{self, MEASURE, UNIT};
+use crate::app::widget::afresh::afresh;
 use crate::app::widget::{field, picture};
 use crate::lesson::{BlockKind, Lesson, Library, Target};
 use crate::plot::save::Figure;
@@ -44,6 +45,8 @@ pub struct Reading {
     pub offset: f32,
     /// The heading the page stands under, by its anchor.
     pub section: Option<String>,
+    /// Turned over whenever the page has moved.
+    moved: bool,
     /// How far down the page was when the heading was looked for.
     looked: f32,
     marks: Marks,
@@ -183,6 +186,7 @@ impl Reading {
             id: lesson.id.clone(),
             offset: 0.0,
             section: None,
+            moved: false,
             looked: 0.0,
             marks,
             meaning: None,
@@ -232,6 +236,7 @@ impl Reading {
             Message::Page(message) => self.page(message, settings),
             Message::Scrolled(offset) => {
                 self.offset = offset;
+                self.moved = !self.moved;
                 let far = (offset - self.looked).abs() >= LOOK_EVERY;
                 if far {
                     self.looked = offset;
@@ -406,6 +411,7 @@ impl Reading {
         .style(theme::scroll)
         .width(Fill)
         .height(Fill);
+        let reading = afresh(self.moved, reading);
         let margin = (!around.margin_under).then(|| {
             container(
                 scrollable(

@@ -6,8 +6,8 @@ mod filter;
 
 use std::collections::{HashMap, HashSet};
 
-use iced::widget::{Column, column, container, row, scrollable, text};
-use iced::{Element, Fill, Padding};
+use iced::widget::{Column, column, row, text};
+use iced::{Element, Fill};
 
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
@@ -147,12 +147,7 @@ impl WalkRound {
         .spacing(3.0 * UNIT)
         .max_width(MEASURE)
         .width(Fill);
-        scrollable(container(page).center_x(Fill).padding(Padding::from([3.0 * UNIT, 2.0 * UNIT])))
-            .id(super::reading::PAGE)
-            .direction(theme::bar())
-            .style(theme::scroll)
-            .height(Fill)
-            .into()
+        super::scrolled(page)
     }
 
     fn card<'a>(

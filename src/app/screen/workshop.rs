@@ -15,6 +15,7 @@ use crate::app::block::guess::vote::Act;
 use crate::app::document::blocks;
 use crate::app::page::{self, Page};
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
+use crate::app::widget::afresh::afresh;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::lesson::{Block, BlockKind, Lesson};
 use steps::Step;
@@ -157,7 +158,10 @@ impl Workshop {
             .style(theme::scroll)
             .width(Fill)
             .height(Fill);
-        column![self.head(lesson, page.width), sheet, self.foot()].width(Fill).height(Fill).into()
+        column![self.head(lesson, page.width), afresh(false, sheet), self.foot()]
+            .width(Fill)
+            .height(Fill)
+            .into()
     }
 
     fn head<'a>(&'a self, lesson: &'a Lesson, width: f32) -> Element<'a, Message> {

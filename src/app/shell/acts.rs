@@ -67,7 +67,8 @@ impl App {
     fn look_where(&mut self) -> Task<Message> {
         let Some(reading) = &self.reading else { return Task::none() };
         let Some(lesson) = self.lesson(&reading.id) else { return Task::none() };
-        reading::section_at(&lesson.headings, reading.offset).map(Message::Reading)
+        let now = reading.section.as_deref();
+        reading::section_at(&lesson.headings, reading.offset, now).map(Message::Reading)
     }
 
     pub(super) fn enter(&mut self, message: build_sheet::Message) -> Task<Message> {

@@ -20,9 +20,9 @@ fn boxed(theme: &Theme, pick: fn(&Ink) -> (Color, Color)) -> container::Style {
     }
 }
 
-/// The page itself.
+/// The page itself. Its paper is the ground of the window, and is not painted again.
 pub fn page(theme: &Theme) -> container::Style {
-    container::Style { text_color: Some(ink(theme).text), ..ground(ink(theme).paper) }
+    container::Style { text_color: Some(ink(theme).text), ..Default::default() }
 }
 
 /// A panel beside the page.

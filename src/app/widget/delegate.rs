@@ -9,6 +9,11 @@ pub trait Gate<Message> {
     /// Whether the content hears an event; its state is `inner`.
     fn hears(&self, event: &Event, inner: &Tree, shell: &mut Shell<'_, Message>) -> bool;
 
+    /// What is seen, in a view of the page, of the content that stands at `bounds`.
+    fn seen(&self, _bounds: Rectangle, view: Rectangle) -> Rectangle {
+        view
+    }
+
     /// Whether focus and pointer reach the content.
     fn is_open(&self) -> bool {
         true
@@ -94,7 +99,8 @@ impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_
         viewport: &Rectangle,
     ) {
         let inner = &tree.children[0];
-        self.content.as_widget().draw(inner, renderer, theme, style, layout, cursor, viewport);
+        let seen = self.gate.seen(layout.bounds(), *viewport);
+        self.content.as_widget().draw(inner, renderer, theme, style, layout, cursor, &seen);
     }
 
     fn mouse_interaction(

@@ -288,19 +288,22 @@ impl<Message: Clone> Widget<Message, Theme, Renderer> for Pressable<'_, Message>
         let state = tree.state.downcast_ref::<State>();
         let dress = self.dress(theme, state, style.text_color);
         let radius = if self.kind == Kind::Word { 2.0 } else { 5.0 };
-        renderer.fill_quad(
-            renderer::Quad {
-                bounds,
-                border: Border {
-                    color: dress.edge,
-                    width: if dress.edge == Color::TRANSPARENT { 0.0 } else { 1.0 },
-                    radius: radius.into(),
+        let bare = [dress.background, dress.edge] == [Color::TRANSPARENT; 2];
+        if !bare {
+            renderer.fill_quad(
+                renderer::Quad {
+                    bounds,
+                    border: Border {
+                        color: dress.edge,
+                        width: if dress.edge == Color::TRANSPARENT { 0.0 } else { 1.0 },
+                        radius: radius.into(),
+                    },
+                    shadow: Shadow::default(),
+                    snap: true,
                 },
-                shadow: Shadow::default(),
-                snap: true,
-            },
-            Background::Color(dress.background),
-        );
+                Background::Color(dress.background),
+            );
+        }
         if state.focused {
             ring(renderer, theme, bounds, radius);
         }

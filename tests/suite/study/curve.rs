@@ -2,13 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use heftwise::quantity::Units;
 use heftwise::quantity::catalogue::{
-    ground::*, impact::*, machine::*, pressure::*, running_gear::*,
+    ground::*, impact::*, machine::*, pressure::*, running_gear::*, traction::SINKAGE,
 };
+use heftwise::quantity::{Units, catalogue};
 use heftwise::rules::Givens;
-use heftwise::sheet::Family;
-use heftwise::study::curve::{Ask, CurveError, Numbers, Scale, together};
+use heftwise::sheet::{Family, Sheet, demo};
+use heftwise::study::curve::{Ask, CurveError, Footing, Numbers, Scale, together};
 use heftwise::study::{Curve, Outcome};
 use proptest::prelude::*;
 
@@ -32,6 +32,37 @@ fn pressure_against_width_is_the_hyperbola() {
     approx::assert_relative_eq!(y, 830.2, max_relative = 1e-4);
     assert_eq!(curve.gaps, []);
     assert_eq!(summary(&curve), "Halving the track width doubles the ground pressure (mean).");
+}
+
+#[test]
+fn a_curve_hangs_on_nothing_but_its_footing() {
+    let tally = Sheet::read(demo::find("sandpiper").unwrap().text).unwrap().tally();
+    let ask = Ask { limits: vec![SINKAGE.any()], ..Ask::new(LOW_END_PRESSURE, BALANCE_OFFSET) };
+    let of = |givens: &Givens, spreads: &BTreeMap<_, f64>| {
+        let numbers = Numbers { givens, spreads };
+        (Footing::of(&ask, numbers), Curve::with_spreads(&ask, numbers).unwrap())
+    };
+    let (footing, curve) = of(&tally.givens, &tally.spreads);
+    let (mut stands, mut moves) = (0, 0);
+    for entry in catalogue::all() {
+        let mut givens = tally.givens.clone();
+        if let Some((si, origin)) = givens.get(entry.id) {
+            givens.put(entry.id, 1.01 * si, origin);
+        }
+        let mut spreads = tally.spreads.clone();
+        spreads.entry(entry.id).and_modify(|spread| *spread *= 2.0);
+        if (&givens, &spreads) == (&tally.givens, &tally.spreads) {
+            continue;
+        }
+        let (changed, drawn) = of(&givens, &spreads);
+        if changed == footing {
+            stands += 1;
+            assert_eq!(drawn, curve, "{} bears on it", entry.id);
+        } else {
+            moves += 1;
+        }
+    }
+    assert!(stands > 10 && moves > 3, "{stands} leave it, {moves} move it");
 }
 
 #[test]

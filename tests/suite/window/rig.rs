@@ -27,7 +27,7 @@ pub const WIDE: Size = Size::new(1280.0, 800.0);
 /// A window as narrow as a telephone.
 pub const NARROW: Size = Size::new(380.0, 700.0);
 
-type Ui<'a> = UserInterface<'a, Message, Theme, Renderer>;
+pub type Ui<'a> = UserInterface<'a, Message, Theme, Renderer>;
 
 /// The window on a bench.
 pub struct Rig {
@@ -142,7 +142,7 @@ impl Rig {
         }
     }
 
-    fn ui<T>(&mut self, act: impl FnOnce(&mut Ui<'_>, &mut Renderer) -> T) -> T {
+    pub fn ui<T>(&mut self, act: impl FnOnce(&mut Ui<'_>, &mut Renderer) -> T) -> T {
         let cache = std::mem::take(&mut self.cache);
         // Larger text leaves fewer pixels to lay out in.
         let size = self.size * (1.0 / self.app.scale());

@@ -21,13 +21,13 @@ pub fn to(anchor: &str) -> Task<Message> {
         })
 }
 
-/// Finds the heading that a page scrolled by `offset` stands under.
-pub fn section_at(headings: &[Heading], offset: f32) -> Task<Message> {
+/// Finds the heading that a page scrolled by `offset` stands under; says nothing if it is still `now`.
+pub fn section_at(headings: &[Heading], offset: f32, now: Option<&str>) -> Task<Message> {
     let headings = headings
         .iter()
         .map(|heading| (Id::from(document::heading_id(&heading.anchor)), heading.anchor.clone()));
-    operate(FindSection { headings: headings.collect(), offset, page: None, last: None })
-        .map(Message::Stands)
+    let (headings, now) = (headings.collect(), now.map(str::to_owned));
+    operate(FindSection { headings, offset, now, page: None, last: None }).map(Message::Stands)
 }
 
 /// A heading this near under the upper edge of the page counts as reached, in pixels.
@@ -36,6 +36,7 @@ const REACHED: f32 = 120.0;
 struct FindSection {
     headings: Vec<(Id, String)>,
     offset: f32,
+    now: Option<String>,
     page: Option<Rectangle>,
     last: Option<String>,
 }
@@ -69,7 +70,11 @@ impl Operation<Option<String>> for FindSection {
     }
 
     fn finish(&self) -> operation::Outcome<Option<String>> {
-        operation::Outcome::Some(self.last.clone())
+        if self.last == self.now {
+            operation::Outcome::None
+        } else {
+            operation::Outcome::Some(self.last.clone())
+        }
     }
 }
 
