@@ -38,8 +38,11 @@ const POINTS: u32 = 200;
 /// One figure: what it is called, ours, what it is held against, and the ratio it may reach.
 type Figure = (String, Duration, Duration, f64);
 
+/// Measures some of them.
+type Part = fn() -> Vec<Figure>;
+
 /// The parts, each by a word that asks for it alone: `cargo bench --bench ratios -- rules`.
-const PARTS: [(&str, fn() -> Vec<Figure>); 4] =
+const PARTS: [(&str, Part); 4] =
     [("rules", rules), ("curves", curves), ("levers", levers), ("lessons", lessons)];
 
 /// The part whose goal is a time and no ratio: no guard.
