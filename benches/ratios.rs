@@ -45,7 +45,7 @@ fn main() -> ExitCode {
     let mut line = |figure: &str, ours: Duration, beside: Duration, goal: f64| {
         let (ratio, goal) = (ours.as_secs_f64() / beside.as_secs_f64(), goal * slack);
         fits &= ratio <= goal;
-        writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
+        writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9.2}").unwrap();
     };
     let (found, [ours, hand]) = rules_beside_hand();
     line(&format!("{found} rules / the same formulas on bare f64"), ours, hand, 1.5);
