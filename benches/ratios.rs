@@ -62,7 +62,8 @@ fn main() -> ExitCode {
         for (figure, ours, beside, goal) in part() {
             let (ratio, goal) = (ours.as_secs_f64() / beside.as_secs_f64(), goal * slack);
             fits &= ratio <= goal;
-            writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9}").unwrap();
+            writeln!(out, "{figure:<64}{ours:>12.2?}{beside:>12.2?}{ratio:>9.2}{goal:>9.2}")
+                .unwrap();
         }
     }
     if fits { ExitCode::SUCCESS } else { ExitCode::FAILURE }
