@@ -155,13 +155,16 @@ pub struct Numbers<'a> {
 
 /// The numbers of a build that a curve hangs on: while they stay the same, so does the curve.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Footing(Vec<(AnyId, Option<(f64, Origin)>, Option<f64>)>);
+pub struct Footing(Vec<Foot>);
+
+/// A number given, if it is, and its spread.
+type Foot = (Option<(f64, Origin)>, Option<f64>);
 
 impl Footing {
     /// What the curve hangs on now.
     pub fn of(ask: &Ask, numbers: Numbers<'_>) -> Self {
         let asked: Vec<_> = ask.limits.iter().copied().chain([ask.find, ask.against]).collect();
-        let number = |id| (id, numbers.givens.get(id), numbers.spreads.get(&id).copied());
+        let number = |id| (numbers.givens.get(id), numbers.spreads.get(&id).copied());
         Self(all_bearing_on(&asked).map(number).collect())
     }
 }

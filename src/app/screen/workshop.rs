@@ -156,10 +156,7 @@ impl Workshop {
             .style(theme::scroll)
             .width(Fill)
             .height(Fill);
-        column![self.head(lesson), afresh(false, sheet), self.foot()]
-            .width(Fill)
-            .height(Fill)
-            .into()
+        column![self.head(lesson), afresh(None, sheet), self.foot()].width(Fill).height(Fill).into()
     }
 
     fn head<'a>(&'a self, lesson: &'a Lesson) -> Element<'a, Message> {
