@@ -44,5 +44,5 @@ fn scrolled<'a, Message: 'a>(page: impl Into<Element<'a, Message>>) -> Element<'
         .direction(theme::bar())
         .style(theme::scroll)
         .height(Fill);
-    afresh(false, page)
+    afresh(None, page)
 }

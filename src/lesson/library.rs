@@ -53,26 +53,51 @@ impl Library {
             Vec::new()
         });
         let mut found = Vec::new();
-        for folder in ids {
-            let name = source.name(&folder);
-            match source.text(&folder) {
-                Ok(text) => found.push((folder, Kept { file: name, text, is_page: false })),
+        let mut unread = Vec::new();
+        for folder in &ids {
+            let file = source.name(folder);
+            let page = file.replace(source::TEXT, source::TEACHER);
+            match source.text(folder) {
+                Ok(text) => found.push((folder, Kept { file, text, is_page: false })),
                 Err(error) => {
                     let words = format!("the lesson cannot be read: {error}");
-                    library.problems.push(unreadable(&name, words, "a text file in UTF-8"));
+                    library.problems.push(unreadable(&file, words, "a text file in UTF-8"));
+                    continue;
+                }
+            }
+            match source.teacher(folder) {
+                Ok(None) => {}
+                Ok(Some(text)) => found.push((folder, Kept { file: page, text, is_page: true })),
+                Err(error) => {
+                    let words = format!("the teacher's page cannot be read: {error}");
+                    unread.push((folder, unreadable(&page, words, "a text file in UTF-8")));
                 }
             }
         }
-        let lessons = side_by_side(&found, |(_, kept)| parse(&kept.text, &kept.file));
-        let (folders, texts): (Vec<_>, Vec<_>) = found.into_iter().unzip();
-        library.kept = texts;
-        let mut read: Vec<(String, Lesson)> = folders.into_iter().zip(lessons).collect();
-        for (folder, lesson) in &mut read {
+        let documents = side_by_side(&found, |(_, kept)| {
+            (if kept.is_page { super::page } else { parse })(&kept.text, &kept.file)
+        });
+        let mut read: Vec<(String, Lesson)> = Vec::new();
+        for ((folder, kept), mut document) in found.into_iter().zip(documents) {
             // The folder is what links go by, also when the front matter is broken.
-            lesson.id.clone_from(folder);
-            library.take_pictures(source, lesson);
+            document.id.clone_from(folder);
+            match read.last_mut() {
+                // What is wrong with a teacher's page is wrong with its lesson.
+                Some((_, lesson)) if kept.is_page => {
+                    lesson.problems.extend(document.problems);
+                    library.teachers.insert(document.id, document.blocks);
+                }
+                _ => {
+                    library.take_pictures(source, &mut document);
+                    read.push((folder.clone(), document));
+                }
+            }
+            library.kept.push(kept);
         }
-        library.take_teachers(source, &mut read);
+        for (folder, problem) in unread {
+            let lesson = read.iter_mut().find(|(id, _)| id == folder);
+            lesson.into_iter().for_each(|(_, lesson)| lesson.problems.push(problem.clone()));
+        }
         proof::hold_together(&mut read);
         library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
         library.lessons.sort_by(|a, b| (a.order, &a.title).cmp(&(b.order, &b.title)));
@@ -108,29 +133,6 @@ impl Library {
     /// Every text as it was read.
     pub(super) fn kept(&self) -> &[Kept] {
         &self.kept
-    }
-
-    /// What is wrong with a teacher's page is wrong with its lesson.
-    fn take_teachers(&mut self, source: &dyn Source, read: &mut [(String, Lesson)]) {
-        let mut found = Vec::new();
-        for (place, (_, lesson)) in read.iter_mut().enumerate() {
-            let file = lesson.file.replace(source::TEXT, source::TEACHER);
-            match source.teacher(&lesson.id) {
-                Ok(None) => {}
-                Ok(Some(text)) => found.push((place, Kept { file, text, is_page: true })),
-                Err(error) => {
-                    let words = format!("the teacher's page cannot be read: {error}");
-                    lesson.problems.push(unreadable(&file, words, "a text file in UTF-8"));
-                }
-            }
-        }
-        let pages = side_by_side(&found, |(_, kept)| super::page(&kept.text, &kept.file));
-        for ((place, kept), page) in found.into_iter().zip(pages) {
-            let lesson = &mut read[place].1;
-            lesson.problems.extend(page.problems);
-            self.teachers.insert(lesson.id.clone(), page.blocks);
-            self.kept.push(kept);
-        }
     }
 
     fn take_pictures(&mut self, source: &dyn Source, lesson: &mut Lesson) {

@@ -411,7 +411,7 @@ impl Reading {
         .style(theme::scroll)
         .width(Fill)
         .height(Fill);
-        let reading = afresh(self.moved, reading);
+        let reading = afresh(Some(self.moved), reading);
         let margin = (!around.margin_under).then(|| {
             container(
                 scrollable(

@@ -158,7 +158,7 @@ impl Workshop {
             .style(theme::scroll)
             .width(Fill)
             .height(Fill);
-        column![self.head(lesson, page.width), afresh(false, sheet), self.foot()]
+        column![self.head(lesson, page.width), afresh(None, sheet), self.foot()]
             .width(Fill)
             .height(Fill)
             .into()

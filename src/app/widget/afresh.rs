@@ -1,7 +1,5 @@
 //! A page that is painted in one piece when it has moved.
 
-use std::cell::Cell;
-
 use iced::advanced::Shell;
 use iced::advanced::widget::Tree;
 use iced::{Element, Event, Rectangle, mouse};
@@ -14,29 +12,31 @@ const LESS: f32 = 1.0 / 64.0;
 /// The software renderer looks for what differs between two frames and paints each piece by itself;
 /// on a page that has moved these are hundreds. A view of another size is one piece that differs.
 struct Afresh {
-    other: Cell<bool>,
+    /// Turned over whenever the page has moved, where that is told.
+    moved: Option<bool>,
 }
 
-/// Lets a page that scrolls be painted in one piece: after a turn of the wheel, and whenever `other`
-/// differs from the time before.
+/// Lets a page that scrolls be painted in one piece whenever `moved` differs from the time before, or,
+/// where nothing tells that the page has moved, after each turn of the wheel.
 pub fn afresh<'a, Message: 'a>(
-    other: bool,
+    moved: Option<bool>,
     page: impl Into<Element<'a, Message>>,
 ) -> Element<'a, Message> {
-    delegate(Afresh { other: Cell::new(other) }, page)
+    delegate(Afresh { moved }, page)
 }
 
 impl<Message> Gate<Message> for Afresh {
-    fn hears(&self, event: &Event, _inner: &Tree, _shell: &mut Shell<'_, Message>) -> bool {
-        if let Event::Mouse(mouse::Event::WheelScrolled { .. }) = event {
-            self.other.set(!self.other.get());
-        }
+    fn hears(&self, _event: &Event, _inner: &Tree, _shell: &mut Shell<'_, Message>) -> bool {
         true
     }
 
-    fn seen(&self, bounds: Rectangle, view: Rectangle) -> Rectangle {
+    fn moves(&self, event: &Event) -> bool {
+        matches!(event, Event::Mouse(mouse::Event::WheelScrolled { .. }))
+    }
+
+    fn seen(&self, bounds: Rectangle, view: Rectangle, turned: bool) -> Rectangle {
         let seen = bounds.intersection(&view).unwrap_or(view);
-        let less = if self.other.get() { LESS } else { 0.0 };
+        let less = if self.moved.unwrap_or(turned) { LESS } else { 0.0 };
         Rectangle { height: seen.height - less, ..seen }
     }
 }

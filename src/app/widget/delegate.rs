@@ -1,6 +1,6 @@
 //! A widget that is its content in everything but what it lets through.
 
-use iced::advanced::widget::{Operation, Tree};
+use iced::advanced::widget::{Operation, Tree, tree};
 use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, overlay, renderer};
 use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector};
 
@@ -9,8 +9,14 @@ pub trait Gate<Message> {
     /// Whether the content hears an event; its state is `inner`.
     fn hears(&self, event: &Event, inner: &Tree, shell: &mut Shell<'_, Message>) -> bool;
 
-    /// What is seen, in a view of the page, of the content that stands at `bounds`.
-    fn seen(&self, _bounds: Rectangle, view: Rectangle) -> Rectangle {
+    /// Whether an event may move the content.
+    fn moves(&self, _event: &Event) -> bool {
+        false
+    }
+
+    /// What is seen, in a view of the page, of the content that stands at `bounds`; `turned` goes over
+    /// and back with each event that may move it.
+    fn seen(&self, _bounds: Rectangle, view: Rectangle, _turned: bool) -> Rectangle {
         view
     }
 
@@ -34,7 +40,19 @@ pub fn delegate<'a, Message: 'a, G: Gate<Message> + 'a>(
     Element::new(Delegate { content: content.into(), gate })
 }
 
+/// Turned over by each event that may move the content.
+#[derive(Default)]
+struct Turned(bool);
+
 impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_, Message, G> {
+    fn tag(&self) -> tree::Tag {
+        tree::Tag::of::<Turned>()
+    }
+
+    fn state(&self) -> tree::State {
+        tree::State::new(Turned::default())
+    }
+
     fn children(&self) -> Vec<Tree> {
         vec![Tree::new(&self.content)]
     }
@@ -80,6 +98,10 @@ impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_
         shell: &mut Shell<'_, Message>,
         viewport: &Rectangle,
     ) {
+        if self.gate.moves(event) {
+            let Turned(turned) = tree.state.downcast_mut();
+            *turned = !*turned;
+        }
         let inner = &mut tree.children[0];
         if self.gate.hears(event, inner, shell) {
             self.content
@@ -99,7 +121,8 @@ impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_
         viewport: &Rectangle,
     ) {
         let inner = &tree.children[0];
-        let seen = self.gate.seen(layout.bounds(), *viewport);
+        let Turned(turned) = *tree.state.downcast_ref();
+        let seen = self.gate.seen(layout.bounds(), *viewport, turned);
         self.content.as_widget().draw(inner, renderer, theme, style, layout, cursor, &seen);
     }
 

@@ -14,22 +14,25 @@ fn canvas(rig: &Rig) -> Canvas {
     Canvas::new(Size::new(rig.size.width as u32, rig.size.height as u32))
 }
 
-/// Paints the window as it stands; the pieces that were painted.
+/// By so much, of 255, a soft edge may differ that was cut by a piece; what stays behind differs by more.
+const ROUNDING: u8 = 8;
+
+/// Paints the window as it stands, the pieces that differ alone; the pieces. The pixels are those of a
+/// window painted whole.
 fn paint(rig: &mut Rig, canvas: &mut Canvas) -> Vec<Rectangle> {
     let (theme, cursor) = (rig.app.theme(), rig.cursor);
+    let ground = theme.palette().background;
     let style = Style { text_color: theme.palette().text };
-    rig.ui(|ui, renderer| {
-        ui.draw(renderer, &theme, &style, cursor);
-        canvas.paint(renderer, theme.palette().background)
-    })
-}
-
-/// The same pixels as a window that is painted whole, but for a rounding of the last bit.
-fn is_whole(rig: &mut Rig, canvas: &Canvas) -> bool {
     let mut whole = self::canvas(rig);
-    paint(rig, &mut whole);
+    let pieces = rig.ui(|ui, renderer| {
+        ui.draw(renderer, &theme, &style, cursor);
+        whole.paint(renderer, ground);
+        canvas.paint(renderer, ground)
+    });
     let pairs = canvas.pixels.data().iter().zip(whole.pixels.data());
-    pairs.filter(|(painted, wanted)| painted.abs_diff(**wanted) > 2).count() == 0
+    let off = pairs.filter(|(painted, wanted)| painted.abs_diff(**wanted) > ROUNDING).count();
+    assert_eq!(off, 0, "something stays behind beside {pieces:?}");
+    pieces
 }
 
 fn turn_the_wheel(rig: &mut Rig, y: f32) {
@@ -38,7 +41,7 @@ fn turn_the_wheel(rig: &mut Rig, y: f32) {
 }
 
 #[test]
-fn a_page_that_scrolls_is_painted_in_one_piece_and_nothing_of_it_stays_behind() {
+fn a_lesson_that_scrolls_is_painted_in_one_piece() {
     let mut rig = rig::lesson("pressure");
     rig.point_at(Point::new(600.0, 400.0));
     let mut canvas = canvas(&rig);
@@ -47,7 +50,6 @@ fn a_page_that_scrolls_is_painted_in_one_piece_and_nothing_of_it_stays_behind() 
         turn_the_wheel(&mut rig, y);
         let pieces = paint(&mut rig, &mut canvas);
         assert!(pieces.len() <= 3, "turn {turn}: {pieces:?}");
-        assert!(is_whole(&mut rig, &canvas), "turn {turn}");
     }
 }
 
@@ -63,7 +65,6 @@ fn other_screens_scroll_in_one_piece_too() {
         let pieces = paint(&mut rig, &mut canvas);
         let page = pieces.iter().any(|piece| piece.height > 0.8 * rig.size.height);
         assert!(page, "{place:?}: {pieces:?}");
-        assert!(is_whole(&mut rig, &canvas), "{place:?}");
     }
 }
 
@@ -77,9 +78,7 @@ fn an_edit_paints_what_it_changes_and_leaves_the_rest() {
         rig.key(key, Modifiers::empty());
         let pieces = paint(&mut rig, &mut canvas);
         assert!(!pieces.is_empty());
-        assert!(is_whole(&mut rig, &canvas), "{pieces:?}");
     }
     rig.send(Message::Undo);
     paint(&mut rig, &mut canvas);
-    assert!(is_whole(&mut rig, &canvas));
 }
