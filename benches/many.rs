@@ -8,20 +8,25 @@
 #[allow(dead_code, clippy::expect_used, clippy::panic, reason = "what a bench leaves of it")]
 #[path = "../tests/suite/window/rig.rs"]
 mod rig;
+
+#[path = "../tests/suite/window/canvas.rs"]
+mod canvas;
+
 #[path = "frame/turn.rs"]
 mod turn;
 
 use std::process::ExitCode;
 
+use canvas::Canvas;
 use heftwise::app::screen::{Place, bench};
 use heftwise::app::settings::Settings;
 use heftwise::app::shell::{Message, Start};
 use iced::keyboard::{Key, Modifiers, key::Named};
 use iced::widget::Id;
-use iced::{Event, Point};
+use iced::{Event, Point, Size};
 use rig::{Rig, WIDE};
 use tempfile::TempDir;
-use turn::{Canvas, Frame, told, wheel};
+use turn::{Frame, show, told, turn, wheel};
 
 const BUILDS: usize = 200;
 const PARTS: usize = 2_000;
@@ -34,13 +39,13 @@ fn main() -> ExitCode {
     let mut fits = true;
 
     let mut rig = with_builds(&folder);
-    let mut canvas = Canvas::of(&rig);
+    let mut canvas = shown(&mut rig);
     fits &= told(&format!("bench of {BUILDS}, scrolling"), &scrolled(&mut rig, &mut canvas));
     rig.click(Id::new(bench::NAME));
     fits &= told(&format!("bench of {BUILDS}, typing"), &typed(&mut rig, &mut canvas));
 
     let mut rig = with_parts(&folder);
-    let mut canvas = Canvas::of(&rig);
+    let mut canvas = shown(&mut rig);
     fits &= told(&format!("{PARTS} parts, scrolling"), &scrolled(&mut rig, &mut canvas));
     rig.click(Id::new("sheet:track-width"));
     let keys = [Named::ArrowUp, Named::ArrowDown]
@@ -86,14 +91,21 @@ fn with_parts(folder: &TempDir) -> Rig {
     rig
 }
 
+/// The window as it stands, painted.
+fn shown(rig: &mut Rig) -> Canvas {
+    let mut canvas = Canvas::new(Size::new(rig.size.width as u32, rig.size.height as u32));
+    show(rig, &mut canvas);
+    canvas
+}
+
 /// Down the page and up again, over and over.
 fn scrolled(rig: &mut Rig, canvas: &mut Canvas) -> Vec<Frame> {
     rig.point_at(Point::new(700.0, 500.0));
     let mut frames = Vec::new();
     while frames.len() < FRAMES {
-        frames.extend(wheel(10, -60.0).map(|event| canvas.turn(rig, event)));
+        frames.extend(wheel(10, -60.0).map(|event| turn(rig, event, canvas)));
         assert!(rig.scrolled() > 500.0, "the page did not move");
-        frames.extend(wheel(10, 60.0).map(|event| canvas.turn(rig, event)));
+        frames.extend(wheel(10, 60.0).map(|event| turn(rig, event, canvas)));
     }
     frames
 }
@@ -110,7 +122,7 @@ fn typed(rig: &mut Rig, canvas: &mut Canvas) -> Vec<Frame> {
 fn edited(rig: &mut Rig, canvas: &mut Canvas, keys: &[Event]) -> Vec<Frame> {
     let before = rig.app.desk.revision();
     let keys = keys.iter().cycle().take(FRAMES);
-    let frames = keys.map(|key| canvas.turn(rig, key.clone())).collect();
+    let frames = keys.map(|key| turn(rig, key.clone(), canvas)).collect();
     assert_eq!(rig.app.desk.revision() - before, FRAMES as u64, "not every key was an edit");
     frames
 }
