@@ -84,8 +84,11 @@ impl Course {
     /// nothing but what the course starts from.
     pub fn run(&self, givens: &Givens, values: &mut Values) {
         for &place in &self.places {
-            if let Some(value) = given(givens, place) {
-                values.slots[place] = value;
+            match (given(givens, place), &mut values.slots[place]) {
+                (Some(value), slot) => *slot = value,
+                // A number is found anew in its place.
+                (None, Value::Known(_)) => {}
+                (None, slot) => *slot = Value::Missing(Lacks::default()),
             }
         }
         self.find(givens, values);

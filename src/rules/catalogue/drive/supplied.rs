@@ -57,7 +57,7 @@ pub(super) fn rules() -> Vec<Rule> {
         .title("The same line, at the current the winding stands")
         .formula(r"\q{lasting-power} = \q{motor-count} \cdot \q{gear-efficiency} \left( I - \q{no-load-current} \right) \left( \q{motor-supply-voltage} - I \cdot \q{motor-loop-resistance} \right), \; I = \min \left( \dfrac{1}{2} \left( \dfrac{\q{motor-supply-voltage}}{\q{motor-loop-resistance}} + \q{no-load-current} \right), \; \q{peak-motor-current}, \; \q{continuous-current} \right)")
         .assumes(LINE)
-        .holds("Full throttle and the gearing to suit, in the air the continuous current is for; a warm winding gives a little less.")
+        .holds("Full throttle and the gearing to suit, in the air the continuous current is for. That current counts the heat of the copper alone, so hold the winding temperature at this load beside it; a warm winding gives a little less too.")
         .source("The first-order model, maxon motor, catalogue chapter Key information, at the maker's continuous current"),
         Rule::new(
             UNLOADED_SPEED,

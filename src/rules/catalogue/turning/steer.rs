@@ -32,7 +32,7 @@ pub(super) fn rules() -> Vec<Rule> {
             .source(WONG_6)
             .cautions(&[Caution {
                 when: |values| exceeds(values, STEER_RATIO, STEER_RATIO_LIMIT),
-                says: "Longer than this ground lets it be: the outer track spins before the machine turns, unless the inner one is run backwards or a part of the length lifts.",
+                says: "Longer than this ground lets it be: the outer track spins before the machine turns, unless the inner one is braked hard, which also stops the machine, or a part of the length lifts.",
             }]),
     ]
 }

@@ -2,7 +2,7 @@
 
 use crate::physics::turning;
 use crate::quantity::catalogue::balance::GAUGE;
-use crate::quantity::catalogue::ground::GRIP_COEFFICIENT;
+use crate::quantity::catalogue::ground::{GRIP_COEFFICIENT, ROLLING_COEFFICIENT};
 use crate::quantity::catalogue::machine::{GRAVITY, GROUND_FORCE, MASS};
 use crate::quantity::catalogue::motion::{LARGEST_THRUST, TOP_SPEED};
 use crate::quantity::catalogue::running_gear::{CONTACT_LENGTH, TRACK_WIDTH};
@@ -46,6 +46,18 @@ const GRIP_TWICE: Caution = Caution {
     when: |values| exceeds_or_meets(values, LARGEST_THRUST, GRIP_PUSH),
     says: "The grip limits the thrust and is counted twice here, along the tracks and across them, but the ground gives it only once: the moment left lies anywhere from nothing to the whole turning moment, the more the belts spin the less they are held. Time a swing before you rely on it.",
 };
+
+/// Both tracks roll while they turn the machine, and what they grip for that is not there to turn it.
+const ROLLING_APART: Caution = Caution {
+    when: |values| {
+        let shares = values.si(ROLLING_COEFFICIENT).zip(values.si(GRIP_COEFFICIENT));
+        shares.is_some_and(|(rolling, grip)| rolling > MUCH_OF_THE_GRIP * grip)
+    },
+    says: "Both tracks also have to roll, and that is left out here. This ground drags at them enough to matter: it takes more push than this to turn, less is left to swing with, and there may be nothing left.",
+};
+
+/// The rolling coefficient over the grip coefficient from which on a turn is not reckoned without it.
+const MUCH_OF_THE_GRIP: f64 = 0.1;
 
 /// Said where the tracks' own speed ends the speeding up.
 const TRACKS_CAP: Caution = Caution {
@@ -133,37 +145,38 @@ pub(super) fn rules() -> Vec<Rule> {
         Rule::new(SKID_THRUST, (SKID_MOMENT, GAUGE), turning::skid_thrust)
             .title("What both sides must push")
             .formula(r"\q{skid-thrust} = \dfrac{2 \, \q{skid-moment}}{\q{gauge}}")
-            .assumes(&["Each side gives half the thrust, one of them backwards."])
+            .assumes(&["Each side gives half the thrust, one of them backwards; what it takes to roll is left out."])
             .holds("Tracks on firm ground; on soft ground it takes more.")
-            .source(WONG_6),
+            .source(WONG_6)
+            .cautions(&[ROLLING_APART]),
         Rule::new(SWING_MOMENT, (TURNING_MOMENT, SKID_MOMENT), turning::swinging_moment)
             .title("What the ground leaves")
             .formula(r"\q{swing-moment} = \q{turning-moment} - \q{skid-moment}")
             .assumes(STEADY)
-            .holds("On the spot.")
+            .holds("On the spot, where the tracks roll easily.")
             .source(WONG_6)
-            .cautions(&[GRIP_TWICE]),
+            .cautions(&[GRIP_TWICE, ROLLING_APART]),
         Rule::new(YAW_ACCELERATION, (SWING_MOMENT, YAW_INERTIA), turning::angular_acceleration)
             .title("Moment over inertia")
             .formula(r"\q{yaw-acceleration} = \dfrac{\q{swing-moment}}{\q{yaw-inertia}}")
             .assumes(STEADY)
             .holds("On the spot; mass moved to the middle quickens it, mass at the ends slows it.")
             .source(UP_10_7)
-            .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE]),
+            .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, ROLLING_APART]),
         Rule::new(SWING_TIME, (SWING_ANGLE, YAW_ACCELERATION, Maybe(TOP_SPEED), Maybe(GAUGE)), swing_time)
             .title("Four times the inertia, twice the time")
             .formula(r"\q{swing-time} = \begin{cases} \sqrt{\dfrac{2 \, \q{swing-angle}}{\q{yaw-acceleration}}} & \text{while the tracks keep up} \\ \dfrac{\q{swing-angle}}{\omega} + \dfrac{\omega}{2 \, \q{yaw-acceleration}}, \; \omega = \dfrac{2 \, \q{top-speed}}{\q{gauge}} & \text{else} \end{cases}")
             .assumes(KEEP_UP)
             .holds("From rest; it is still turning at the end.")
             .source("OpenStax, University Physics Volume 1, section 10.2")
-            .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, TRACKS_CAP, TOP_UNKNOWN]),
+            .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, ROLLING_APART, TRACKS_CAP, TOP_UNKNOWN]),
         Rule::new(SWING_STOP_TIME, (SWING_ANGLE, YAW_ACCELERATION, Maybe(TOP_SPEED), Maybe(GAUGE)), swing_stop_time)
             .title("Half the angle to speed up, half to stop")
             .formula(r"\q{swing-stop-time} = \begin{cases} 2 \sqrt{\dfrac{\q{swing-angle}}{\q{yaw-acceleration}}} & \text{while the tracks keep up} \\ \dfrac{\q{swing-angle}}{\omega} + \dfrac{\omega}{\q{yaw-acceleration}}, \; \omega = \dfrac{2 \, \q{top-speed}}{\q{gauge}} & \text{else} \end{cases}")
             .assumes(KEEP_UP)
             .holds("From rest to rest; what the ground holds helps to stop, so it is done a little sooner.")
             .source("OpenStax, University Physics Volume 1, section 10.2")
-            .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, TRACKS_CAP_HALFWAY, TOP_UNKNOWN]),
+            .cautions(&[POINTS, BOX, MASS_APART, GRIP_TWICE, ROLLING_APART, TRACKS_CAP_HALFWAY, TOP_UNKNOWN]),
         Rule::new(SWING_MOMENT_NEEDED, (YAW_INERTIA, SWING_ANGLE, SWING_TIME_WANTED), turning::moment_for_swing)
             .title("Half the time takes four times the moment")
             .formula(r"\q{swing-moment-needed} = \dfrac{4 \, \q{yaw-inertia} \cdot \q{swing-angle}}{\q{swing-time-wanted}^2}")
