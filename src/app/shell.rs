@@ -17,6 +17,7 @@ mod printing;
 mod recovery;
 mod view;
 
+use std::cell::OnceCell;
 use std::path::PathBuf;
 use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
@@ -97,7 +98,8 @@ pub struct App {
     /// Whether the card for a first start is shown.
     pub welcome: bool,
     /// What Find looks in.
-    index: find::Index,
+    /// Made when something is first looked for.
+    index: OnceCell<find::Index>,
     /// What is said of each lesson in the list.
     shelf: list::Shelf,
     source: Arc<dyn Source + Send + Sync>,
@@ -298,7 +300,6 @@ impl App {
         let own = settings.own_lessons.clone().map(Folder);
         let joined = Joined { first: start.source.as_ref(), own: own.as_ref() };
         let library = Arc::new(Library::load(&joined));
-        let index = find::Index::of(&library);
         let shelf = list::Shelf::of(&library.lessons);
         let own_lessons = preferences::stand(own.as_ref(), &library);
         let welcome = start.build.is_none() && !Settings::are_kept(&start.folders.settings);
@@ -327,7 +328,7 @@ impl App {
             choices: choices::Choices::new(&settings),
             welcome,
             own_lessons,
-            index,
+            index: OnceCell::new(),
             shelf,
             source: Arc::from(start.source),
             reader: lessons::Reader::default(),

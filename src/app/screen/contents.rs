@@ -55,11 +55,12 @@ impl Shelf {
     /// Looks through all lessons.
     pub fn of(lessons: &[Lesson]) -> Self {
         let said = |lesson: &Lesson| Said {
-            minutes: match (lesson.minutes, reading_minutes(lesson)) {
-                (Some(1), _) => "1 minute".to_owned(),
-                (Some(minutes), _) => format!("{minutes} minutes"),
-                (None, 1) => "1 minute to read".to_owned(),
-                (None, minutes) => format!("{minutes} minutes to read"),
+            minutes: match lesson.minutes {
+                Some(minutes) => format!("{minutes} minute{}", if minutes == 1 { "" } else { "s" }),
+                None => match reading_minutes(lesson) {
+                    1 => "1 minute to read".to_owned(),
+                    minutes => format!("{minutes} minutes to read"),
+                },
             },
             guesses: lesson
                 .every_block()

@@ -4,8 +4,8 @@ use iced::Task;
 use iced::widget::operation;
 
 use super::{App, Message};
-use crate::app::find::Way;
 use crate::app::find::view::{Act, FIELD, Finding};
+use crate::app::find::{Index, Way};
 use crate::app::question::Question;
 use crate::app::screen::{Place, build_sheet};
 
@@ -18,7 +18,8 @@ impl App {
                 operation::focus(FIELD)
             }
             Act::Typed(text) => {
-                let found = self.index.find(&text);
+                let index = self.index.get_or_init(|| Index::of(&self.library));
+                let found = index.find(&text);
                 self.question = Some(Question::Find(Finding { text, found }));
                 Task::none()
             }

@@ -10,7 +10,6 @@ use iced::futures::channel::oneshot;
 use iced::widget::operation::{self, AbsoluteOffset};
 
 use super::{App, Message};
-use crate::app::find::Index;
 use crate::app::screen::contents::Shelf;
 use crate::app::screen::preferences::OwnLessons;
 use crate::app::screen::{Place, reading};
@@ -24,7 +23,6 @@ const SETTLES: Duration = Duration::from_millis(80);
 #[derive(Debug)]
 pub struct Read {
     library: Arc<Library>,
-    index: Index,
     shelf: Shelf,
     own: OwnLessons,
 }
@@ -34,7 +32,6 @@ impl Read {
     fn of(first: &dyn Source, own: Option<&Folder>) -> Self {
         let library = Arc::new(Library::load(&Joined { first, own }));
         Self {
-            index: Index::of(&library),
             shelf: Shelf::of(&library.lessons),
             own: super::preferences::stand(own, &library),
             library,
@@ -79,7 +76,7 @@ impl App {
         let was_away = self.is_away();
         if let Some(read) = read.and_then(Arc::into_inner) {
             self.library = read.library;
-            self.index = read.index;
+            self.index.take();
             self.shelf = read.shelf;
             self.own_lessons = read.own;
             self.read_on();
