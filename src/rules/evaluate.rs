@@ -127,6 +127,9 @@ impl Course {
 /// Says what is to be said of a number just found, which now stands among the values.
 fn caution(station: &'static Station, place: usize, values: &mut Values) {
     let cautions = station.rule.map_or(&[][..], |rule| rule.cautions);
+    if cautions.is_empty() && station.partner.is_none() {
+        return;
+    }
     let applies = |caution: &&Caution| (caution.when)(values);
     let said: Vec<_> = cautions.iter().filter(applies).map(|caution| caution.says.into()).collect();
     let link = station.partner.as_ref().map(|partner| partner.pair.link.into());
