@@ -74,7 +74,7 @@ impl Library {
                 }
             }
         }
-        let documents = side_by_side(&found, |(_, kept)| {
+        let documents = at_once(&found, |(_, kept)| {
             (if kept.is_page { super::page } else { parse })(&kept.text, &kept.file)
         });
         let mut read: Vec<(String, Lesson)> = Vec::new();
@@ -156,7 +156,7 @@ impl Library {
 }
 
 /// Reads texts that do not hang on one another, on as many cores as there are, in their order.
-fn side_by_side<T: Sync, R: Send>(texts: &[T], read: impl Fn(&T) -> R + Sync) -> Vec<R> {
+fn at_once<T: Sync, R: Send>(texts: &[T], read: impl Fn(&T) -> R + Sync) -> Vec<R> {
     let cores = thread::available_parallelism().map_or(1, NonZero::get);
     let each = texts.len().div_ceil(cores).max(1);
     let read = |texts: &[T]| texts.iter().map(&read).collect::<Vec<_>>();

@@ -19,8 +19,8 @@ const NARROW: f32 = 420.0;
 /// Columns from which on the gaps between them are narrow.
 const MANY: usize = 5;
 
-/// Rows under a header, columns as wide as their cells ask for, where there is room for them. A header asks for its longest word
-/// alone: it may take two lines where a figure may not.
+/// Rows under a header, columns as wide as their cells ask for, where there is room for them. A header
+/// asks for its longest word alone: it may take two lines where a figure may not.
 pub fn table(
     alignments: &[Alignment],
     header: &[Vec<Span>],

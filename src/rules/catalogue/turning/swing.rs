@@ -56,7 +56,8 @@ const ROLLING_APART: Caution = Caution {
     says: "Both tracks also have to roll, and that is left out here. This ground drags at them enough to matter: it takes more push than this to turn, less is left to swing with, and there may be nothing left.",
 };
 
-/// The rolling coefficient over the grip coefficient from which on a turn is not reckoned without it.
+/// The rolling coefficient over the grip coefficient from which on this is said. A tenth of the grip is
+/// about as much as the coefficients are in doubt; a choice of ours, no published source.
 const MUCH_OF_THE_GRIP: f64 = 0.1;
 
 /// Said where the tracks' own speed ends the speeding up.
