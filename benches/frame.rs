@@ -31,13 +31,17 @@ use turn::{show, told, turn, wheel};
 const FRAMES: usize = 300;
 
 fn main() -> ExitCode {
-    let library = Library::load(&Shipped);
+    let library = Library::load(Shipped);
     let longest =
-        library.lessons.iter().max_by_key(|lesson| heftwise::lesson::word_count(lesson)).unwrap();
-    println!("the lesson \"{}\", {} words", longest.title, heftwise::lesson::word_count(longest));
+        library.lessons().max_by_key(|lesson| heftwise::lesson::word_count(lesson)).unwrap();
+    println!(
+        "the lesson \"{}\", {} words",
+        longest.front.title,
+        heftwise::lesson::word_count(longest)
+    );
     println!("{:<48}{:>10}{:>10}{:>9}{:>9}", "figure", "ours", "budget", "ratio", "goal");
     let mut rig = Rig::fresh();
-    rig.send(Message::Go(Place::Lesson(longest.id.clone())));
+    rig.send(Message::Go(Place::Lesson(longest.front.id.clone())));
     let size = Size::new(rig.size.width as u32, rig.size.height as u32);
     let mut canvas = Canvas::new(size);
     show(&mut rig, &mut canvas);
@@ -50,7 +54,7 @@ fn main() -> ExitCode {
     );
     // A number of the build stands in the margin, beside every part of the lesson: the mass, which
     // most others hang on, if the lesson has it.
-    let given = longest.uses.iter().filter(|id| rig.app.desk.sheet().number(**id).is_some());
+    let given = longest.front.uses.iter().filter(|id| rig.app.desk.sheet().number(**id).is_some());
     let number = given.max_by_key(|id| id.name() == "mass").unwrap();
     println!("the number edited is the {}", number.name());
     let field = iced::widget::Id::from(format!("margin:{}", number.name()));

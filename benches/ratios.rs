@@ -214,7 +214,8 @@ fn lessons_beside_markdown() -> [Duration; 2] {
     let mut best = [Duration::MAX; 2];
     for _ in 0..4 * ROUNDS {
         let start = Instant::now();
-        let library = black_box(Library::load(&Shipped));
+        let library = black_box(Library::load(Shipped));
+        library.read_all();
         best[0] = best[0].min(start.elapsed());
         // What was read is thrown away off the clock.
         drop(library);

@@ -23,7 +23,7 @@ mod watch;
 pub mod widget;
 
 use std::path::{Path, PathBuf};
-use std::sync::Mutex;
+use std::sync::{Arc, Mutex};
 
 use directories::{ProjectDirs, UserDirs};
 use iced::{Settings as Window, window};
@@ -43,9 +43,9 @@ use shell::{App, Folders, Start};
 pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotOpen> {
     let folders = folders();
     let Settings { window: (width, height), at, .. } = Settings::load(&folders.settings);
-    let source: Box<dyn Source + Send + Sync> = match lessons {
-        Some(folder) => Box::new(Folder(folder.to_owned())),
-        None => Box::new(Shipped),
+    let source: Arc<dyn Source> = match lessons {
+        Some(folder) => Arc::new(Folder(folder.to_owned())),
+        None => Arc::new(Shipped),
     };
     // iced may ask for the first state again; it then gets a fresh one from the shipped lessons.
     let start = Mutex::new(Some(Start {
@@ -59,7 +59,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
         let first = start.lock().ok().and_then(|mut start| start.take());
         App::new(first.unwrap_or_else(|| Start {
             build: None,
-            source: Box::new(Shipped),
+            source: Arc::new(Shipped),
             watched: None,
             folders: folders.clone(),
         }))

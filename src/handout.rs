@@ -82,7 +82,7 @@ pub fn lesson_of(
     lesson(&Request {
         lesson: library.lesson(id)?,
         teacher: library.teacher(id),
-        picture: &|file| library.picture(id, file),
+        picture: &|file| library.picture(id, file).ok(),
         subject,
         companion,
         units: &choices.units,

@@ -1,7 +1,7 @@
 //! Lessons: Markdown read into a document, the grammar of the live blocks, and proofing.
 //!
-//! [`parse`] reads one file and never fails; [`Library::load`] reads every lesson of a [`Source`]
-//! and holds them against each other; [`proof`] lists what is wrong.
+//! [`parse`] reads one file and never fails; [`Library::load`] lists every lesson of a [`Source`],
+//! reads each when it is asked for and holds it against the others; [`proof`] lists what is wrong.
 
 mod anchor;
 mod appears;
@@ -33,10 +33,10 @@ pub use block::{
     Tolerance, Variant,
 };
 pub use document::{
-    AlertKind, Alignment, Block, BlockKind, Heading, Lesson, Mention, MentionKind, Span, Style,
-    Target,
+    AlertKind, Alignment, Block, BlockKind, Front, Heading, Lesson, Mention, MentionKind, Span,
+    Style, Target,
 };
-pub use library::{Folder, Joined, Library, Memory, Shipped, Source};
+pub use library::{Folder, Joined, Library, Memory, Minutes, Shipped, Source};
 pub use problem::Problem;
 pub use words::{Section, of_spans, plain_text, reading_minutes, sections, word_count};
 
@@ -49,7 +49,7 @@ use place::{Origin, Report};
 pub fn parse(source: &str, file: &str) -> Lesson {
     let mut report = Report::new(file, source);
     let mut lesson = Lesson { file: file.to_owned(), ..Lesson::default() };
-    let (start, _) = front::read(source, &mut lesson, &mut report);
+    let (start, _) = front::read(source, &mut lesson.front, &mut report);
     read_from(start, source, &mut lesson, &mut report);
     finished(lesson, report)
 }
@@ -70,7 +70,7 @@ fn proofread(source: &str, file: &str, is_page: bool) -> (Lesson, Vec<Claim>, Ve
     if is_page {
         read_from(0, source, &mut lesson, &mut report);
     } else {
-        let (start, grades) = front::read(source, &mut lesson, &mut report);
+        let (start, grades) = front::read(source, &mut lesson.front, &mut report);
         read_from(start, source, &mut lesson, &mut report);
         prose::check(&mut report, grades);
     }
@@ -81,7 +81,7 @@ fn proofread(source: &str, file: &str, is_page: bool) -> (Lesson, Vec<Claim>, Ve
 fn read_from(start: usize, source: &str, lesson: &mut Lesson, report: &mut Report) {
     let body = source.get(start..).unwrap_or_default();
     let origin = Origin::at(start);
-    (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.id, report);
+    (lesson.blocks, lesson.headings) = markdown::read(body, &origin, &lesson.front.id, report);
     let anchors: Vec<_> = lesson.headings.iter().map(|heading| heading.anchor.as_str()).collect();
     report.check_anchors(&anchors);
 }

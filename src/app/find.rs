@@ -165,34 +165,35 @@ impl Making {
     }
 
     fn lessons(&mut self, library: &Library) {
-        for lesson in &library.lessons {
-            let goals = lesson.goals.join(" ");
+        for lesson in library.lessons() {
+            let goals = lesson.front.goals.join(" ");
             let parts = sections(lesson);
             let opening = parts.iter().find(|part| part.heading.is_none());
             let opening = opening.map_or("", |part| part.text.as_str());
-            let about = lesson.goals.first().cloned().unwrap_or_default();
+            let about = lesson.front.goals.first().cloned().unwrap_or_default();
             self.add(
                 Hit {
                     group: Group::Lessons,
-                    title: lesson.title.clone(),
+                    title: lesson.front.title.clone(),
                     about,
-                    to: Way::Lesson(lesson.id.clone()),
+                    to: Way::Lesson(lesson.front.id.clone()),
                 },
                 &[
-                    (&lesson.title, 1.25 * of_title(&lesson.title)),
-                    (&lesson.id, NAME),
+                    (&lesson.front.title, 1.25 * of_title(&lesson.front.title)),
+                    (&lesson.front.id, NAME),
                     (&goals, NAME),
                     (opening, TEXT),
                 ],
             );
             for part in &parts {
                 let Some(heading) = part.heading else { continue };
-                let to = Way::Part { lesson: lesson.id.clone(), anchor: heading.anchor.clone() };
+                let to =
+                    Way::Part { lesson: lesson.front.id.clone(), anchor: heading.anchor.clone() };
                 self.add(
                     Hit {
                         group: Group::Lessons,
                         title: heading.title.clone(),
-                        about: format!("In {}", lesson.title),
+                        about: format!("In {}", lesson.front.title),
                         to,
                     },
                     &[(&heading.title, of_title(&heading.title)), (&part.text, TEXT)],

@@ -11,7 +11,7 @@ use crate::app::settings::Settings;
 use crate::app::shell::Message;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, Pressable, pressable};
-use crate::lesson::Lesson;
+use crate::lesson::Front;
 use crate::quantity::{catalogue, catalogue::machine::MASS};
 
 /// The width of the rail.
@@ -27,7 +27,7 @@ pub struct Rail<'a> {
     /// Where the reader is.
     pub place: &'a Place,
     /// Where they can go.
-    pub lessons: &'a [Lesson],
+    pub lessons: &'a [Front],
     /// The builds.
     pub desk: &'a Desk,
     /// How the page looks.
@@ -171,7 +171,7 @@ fn screens<'a>(place: &Place) -> Element<'a, Message> {
     .into()
 }
 
-fn lessons<'a>(place: &Place, lessons: &'a [Lesson]) -> Element<'a, Message> {
+fn lessons<'a>(place: &Place, lessons: &'a [Front]) -> Element<'a, Message> {
     Column::with_children(
         lessons.iter().map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), place)),
     )

@@ -59,7 +59,7 @@ pub struct Start {
     /// The build to open; without one, the demo build.
     pub build: Option<PathBuf>,
     /// Where lessons come from.
-    pub source: Box<dyn Source + Send + Sync>,
+    pub source: Arc<dyn Source>,
     /// The folder of lessons to watch for changes, if they come from one.
     pub watched: Option<PathBuf>,
     /// Where the program keeps its own files.
@@ -101,7 +101,6 @@ pub struct App {
     /// Made when something is first looked for.
     index: OnceCell<find::Index>,
     /// What is said of each lesson in the list.
-    shelf: list::Shelf,
     source: Arc<dyn Source + Send + Sync>,
     /// Whether lessons are being read.
     reader: lessons::Reader,
@@ -298,9 +297,8 @@ impl App {
     pub fn new(start: Start) -> (Self, Task<Message>) {
         let settings = Settings::load(&start.folders.settings);
         let own = settings.own_lessons.clone().map(Folder);
-        let joined = Joined { first: start.source.as_ref(), own: own.as_ref() };
-        let library = Arc::new(Library::load(&joined));
-        let shelf = list::Shelf::of(&library.lessons);
+        let joined = Joined { first: Arc::clone(&start.source), own: own.clone() };
+        let library = Arc::new(Library::load(joined));
         let own_lessons = preferences::stand(own.as_ref(), &library);
         let welcome = start.build.is_none() && !Settings::are_kept(&start.folders.settings);
         let (mut desk, told) = filing::first_desk(start.build.as_deref());
@@ -329,8 +327,7 @@ impl App {
             welcome,
             own_lessons,
             index: OnceCell::new(),
-            shelf,
-            source: Arc::from(start.source),
+            source: start.source,
             reader: lessons::Reader::default(),
             own,
             folders: start.folders,
@@ -503,18 +500,13 @@ impl App {
         }
         if matches!(self.place, Place::Lesson(_) | Place::Workshop(_))
             && let Some(reading) = &mut self.reading
-            && let Some(lesson) = self.library.lessons.iter().find(|lesson| lesson.id == reading.id)
+            && let Some(lesson) = self.library.lesson(&reading.id)
         {
             reading.refresh(lesson, &self.desk, &self.settings, dark);
         }
     }
 
-    /// All lessons, the reader's own among them.
-    fn lessons(&self) -> Joined<'_> {
-        Joined { first: self.source.as_ref(), own: self.own.as_ref() }
-    }
-
     pub(super) fn lesson(&self, id: &str) -> Option<&Lesson> {
-        self.library.lessons.iter().find(|lesson| lesson.id == id)
+        self.library.lesson(id)
     }
 }

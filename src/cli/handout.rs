@@ -95,7 +95,7 @@ impl Handout {
     fn lesson(&self, id: &str) -> Result<String, Stop> {
         let library = self.library();
         let unknown = || {
-            let known: Vec<&str> = library.lessons.iter().map(|it| it.id.as_str()).collect();
+            let known: Vec<&str> = library.fronts().iter().map(|it| it.id.as_str()).collect();
             let near = nearest_of(id, known.iter().copied());
             let near = near.map_or_else(String::new, |near| format!(" Did you mean \"{near}\"?"));
             Stop::Usage(format!(
@@ -137,8 +137,8 @@ impl Handout {
 
     fn library(&self) -> Library {
         match &self.lessons {
-            Some(folder) => Library::load(&Folder(folder.clone())),
-            None => Library::load(&Shipped),
+            Some(folder) => Library::load(Folder(folder.clone())),
+            None => Library::load(Shipped),
         }
     }
 

@@ -8,7 +8,7 @@ use clap::{Args, ValueEnum};
 use serde_json::json;
 
 use super::{Stop, table, write_json};
-use crate::lesson::{Lesson, Library, Shipped};
+use crate::lesson::{Front, Library, Shipped};
 use crate::quantity::{Entry, Role, catalogue as quantities, units_of};
 use crate::rules::{Rule, catalogue as rules, checks, plain};
 
@@ -153,8 +153,8 @@ fn rule_json(rule: &Rule) -> serde_json::Value {
     })
 }
 
-fn lessons() -> Vec<Lesson> {
-    Library::load(&Shipped).lessons
+fn lessons() -> Vec<Front> {
+    Library::load(Shipped).fronts().to_vec()
 }
 
 fn list_lessons(out: &mut dyn Write) -> Result<(), Stop> {
@@ -169,7 +169,7 @@ fn list_lessons(out: &mut dyn Write) -> Result<(), Stop> {
     Ok(table::write(out, &rows)?)
 }
 
-fn lesson_json(lesson: &Lesson) -> serde_json::Value {
+fn lesson_json(lesson: &Front) -> serde_json::Value {
     json!({
         "id": lesson.id,
         "title": lesson.title,

@@ -31,7 +31,7 @@ impl Proof {
         let mut proofs = self.paths.iter().map(|path| at(path)).collect::<Result<Vec<_>, _>>()?;
         if proofs.is_empty() {
             let here = Path::new("lessons");
-            proofs.push(if here.is_dir() { at(here)? } else { of(&Shipped, None) });
+            proofs.push(if here.is_dir() { at(here)? } else { of(Shipped, None) });
         }
         let lessons: usize = proofs.iter().map(|proof| proof.lessons).sum();
         let problems: Vec<&Problem> = proofs.iter().flat_map(|proof| &proof.problems).collect();
@@ -83,9 +83,9 @@ fn at(path: &Path) -> Result<Proofread, Stop> {
     };
     let proofread = match lesson.and_then(|lesson| lesson.parent().zip(lesson.file_name())) {
         Some((beside, id)) => {
-            of(&Folder(as_given(path, &full, beside)), Some(&id.to_string_lossy()))
+            of(Folder(as_given(path, &full, beside)), Some(&id.to_string_lossy()))
         }
-        None => of(&Folder(path.to_owned()), None),
+        None => of(Folder(path.to_owned()), None),
     };
     if proofread.lessons == 0 && proofread.problems.is_empty() {
         return Err(fail("there is no lesson here; each has a folder with a file lesson.md."));
@@ -103,15 +103,15 @@ fn as_given(path: &Path, full: &Path, beside: &Path) -> PathBuf {
 }
 
 /// Proofreads the lessons of a source, or one of them.
-fn of(source: &dyn Source, only: Option<&str>) -> Proofread {
+fn of(source: impl Source + 'static, only: Option<&str>) -> Proofread {
+    let file = only.map(|id| source.name(id));
     let library = Library::load(source);
     let mut problems = proof::check(&library);
     let Some(id) = only else {
-        let notes = library.lessons.iter().map(Lesson::teacher_notes).sum();
-        return Proofread { lessons: library.lessons.len(), notes, problems };
+        let notes = library.lessons().map(Lesson::teacher_notes).sum();
+        return Proofread { lessons: library.fronts().len(), notes, problems };
     };
-    let file = source.name(id);
-    let folder = Path::new(&file).parent();
+    let folder = file.as_deref().and_then(|file| Path::new(file).parent());
     problems.retain(|problem| Path::new(&problem.file).parent() == folder);
     let notes = library.lesson(id).map_or(0, Lesson::teacher_notes);
     Proofread { lessons: 1, notes, problems }

@@ -43,8 +43,14 @@ impl Copies {
         subject: &Subject,
         units: &Units,
     ) -> impl ExactSizeIterator<Item = Group> {
-        let varied: Vec<AnyId> =
-            lesson.uses.iter().copied().filter(|id| can_vary(*id, subject)).take(VARIED).collect();
+        let varied: Vec<AnyId> = lesson
+            .front
+            .uses
+            .iter()
+            .copied()
+            .filter(|id| can_vary(*id, subject))
+            .take(VARIED)
+            .collect();
         (0..self.count).map(move |place| self.group(place, &varied, subject, units))
     }
 

@@ -27,7 +27,7 @@ pub(super) fn key(request: &Request<'_>, groups: &[Group]) -> Markup {
         )
     });
     html! {
-        h1 { "Key: " (lesson.title) }
+        h1 { "Key: " (lesson.front.title) }
         p { "With the numbers of " (request.subject.name) ". Not for those who are asked." }
         @for groups in groups.chunks(ABREAST) { (of_groups(request, groups)) }
         @for block in asked { (prose::one(block, own)) }

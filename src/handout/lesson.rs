@@ -60,7 +60,7 @@ pub fn lesson(request: &Request<'_>) -> Option<String> {
         sheets.push(key::key(request, &groups));
         sheets.extend(key::teacher(request));
     }
-    Some(file(&request.lesson.title, request.paper, &sheets))
+    Some(file(&request.lesson.front.title, request.paper, &sheets))
 }
 
 /// What a sheet of `subject` is written with.
@@ -87,10 +87,10 @@ fn sheet(request: &Request<'_>, subject: &Subject, group: Option<&Group>) -> Mar
             span.who { "Name:" }
             span.who { "Date:" }
         }
-        h1 { (lesson.title) }
-        @if !lesson.goals.is_empty() {
+        h1 { (lesson.front.title) }
+        @if !lesson.front.goals.is_empty() {
             p { b { "After this you can" } }
-            ul { @for goal in &lesson.goals { li { (goal) } } }
+            ul { @for goal in &lesson.front.goals { li { (goal) } } }
         }
         (numbers(request, ink))
         @for block in kept(lesson, request.whole) { (prose::one(block, ink)) }
@@ -103,7 +103,7 @@ fn ink_of<'a>(request: &Request<'a>, subject: &'a Subject) -> Ink<'a> {
 
 /// The numbers of the build that the lesson uses.
 fn numbers(request: &Request<'_>, ink: Ink<'_>) -> Markup {
-    let uses = &request.lesson.uses;
+    let uses = &request.lesson.front.uses;
     html! {
         @if !uses.is_empty() {
             div.box {

@@ -17,15 +17,20 @@ pub struct Appearance {
 }
 
 /// Where every quantity appears, by its name; in the order of the lessons, each heading once.
-pub(super) fn index(lessons: &[Lesson]) -> BTreeMap<&'static str, Vec<Appearance>> {
+pub(super) fn index<'l>(
+    lessons: impl Iterator<Item = &'l Lesson>,
+) -> BTreeMap<&'static str, Vec<Appearance>> {
     let mut index: BTreeMap<&'static str, Vec<Appearance>> = BTreeMap::new();
     for lesson in lessons {
         for mention in lesson.mentions.iter().filter(|m| m.kind == MentionKind::Quantity) {
             let Some(entry) = catalogue::find(&mention.name) else { continue };
             let before = lesson.headings.iter().take_while(|h| h.line <= mention.line);
             let heading = before.last().map(|h| (h.anchor.clone(), h.title.clone()));
-            let here =
-                Appearance { lesson: lesson.id.clone(), title: lesson.title.clone(), heading };
+            let here = Appearance {
+                lesson: lesson.front.id.clone(),
+                title: lesson.front.title.clone(),
+                heading,
+            };
             let known = index.entry(entry.id.name()).or_default();
             if !known.contains(&here) {
                 known.push(here);

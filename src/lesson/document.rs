@@ -13,6 +13,22 @@ use crate::quantity::AnyId;
 pub struct Lesson {
     /// The file as messages name it: `lessons/pressure/lesson.md`.
     pub file: String,
+    /// What it says about itself.
+    pub front: Front,
+    /// The text, top to bottom.
+    pub blocks: Vec<Block>,
+    /// Every heading in order, for the table of contents.
+    pub headings: Vec<Heading>,
+    /// What it names outside itself, for checks that need the other files.
+    pub mentions: Vec<Mention>,
+    /// Everything that is wrong with it, in the order of the file; what it works with all the same is
+    /// found by [`proof`](super::proof).
+    pub problems: Vec<Problem>,
+}
+
+/// What a lesson says about itself before its text.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Front {
     /// Its id, which is also the name of its folder. Read alone, a lesson has the id its front matter
     /// gives, or none; in a library, always its folder's name.
     pub id: String,
@@ -28,15 +44,6 @@ pub struct Lesson {
     pub goals: Vec<String>,
     /// The build's numbers that this lesson uses.
     pub uses: Vec<AnyId>,
-    /// The text, top to bottom.
-    pub blocks: Vec<Block>,
-    /// Every heading in order, for the table of contents.
-    pub headings: Vec<Heading>,
-    /// What it names outside itself, for checks that need the other files.
-    pub mentions: Vec<Mention>,
-    /// Everything that is wrong with it, in the order of the file; what it works with all the same is
-    /// found by [`proof`](super::proof).
-    pub problems: Vec<Problem>,
 }
 
 /// Something outside the file that a lesson names.

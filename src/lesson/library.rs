@@ -4,167 +4,243 @@ mod shipped;
 mod source;
 
 use std::collections::BTreeMap;
+use std::io;
 use std::num::NonZero;
-use std::panic::resume_unwind;
+use std::sync::OnceLock;
 use std::thread;
 
 use bytes::Bytes;
 
 use super::appears::{self, Appearance};
-use super::document::{Block, Lesson, MentionKind};
+use super::document::{Block, Front, Lesson, MentionKind};
 use super::problem::Problem;
-use super::{parse, proof};
+use super::{front, parse, proof, reading_minutes};
 use crate::quantity::AnyId;
 pub use shipped::Shipped;
 pub use source::{Folder, Joined, Memory, Source, Text};
 
-/// All lessons of a source, read and held against each other.
-#[derive(Debug, Clone, Default)]
+/// All lessons of a source. Their front matter is read at once; the rest of a lesson, its teacher's
+/// page and its pictures when somebody asks for them.
+#[derive(Debug)]
 pub struct Library {
-    /// The lessons by their order, then by title.
-    pub lessons: Vec<Lesson>,
+    source: Box<dyn Source>,
+    /// By the lessons' order, then by title.
+    fronts: Vec<Front>,
+    /// In the same order.
+    books: Vec<Book>,
     /// What could not be read at all.
     pub problems: Vec<Problem>,
-    pictures: BTreeMap<(String, String), Bytes>,
-    appearances: BTreeMap<&'static str, Vec<Appearance>>,
-    teachers: BTreeMap<String, Vec<Block>>,
-    kept: Vec<Kept>,
+    appearances: OnceLock<BTreeMap<&'static str, Vec<Appearance>>>,
 }
 
-/// A text as it was read, kept for proofreading.
-#[derive(Debug, Clone)]
-pub(super) struct Kept {
+/// One lesson and its teacher's page.
+#[derive(Debug)]
+struct Book {
+    lesson: Leaf,
+    teacher: Option<Leaf>,
+    /// Why its teacher's page could not be read.
+    unread: Option<Problem>,
+    /// The minutes of its words, once somebody has asked.
+    counted: OnceLock<usize>,
+}
+
+/// How long a lesson takes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Minutes {
+    /// As its author says, all of it done.
+    Said(u32),
+    /// By the number of its words, reading alone.
+    Counted(usize),
+}
+
+/// A text, and what it says once somebody has asked.
+#[derive(Debug)]
+pub(super) struct Leaf {
     /// The file as messages name it.
     pub(super) file: String,
     /// The text.
     pub(super) text: Text,
     /// Whether it is a page without a front matter.
     pub(super) is_page: bool,
+    read: OnceLock<Lesson>,
+}
+
+impl Leaf {
+    fn new(file: String, text: Text, is_page: bool) -> Self {
+        Self { file, text, is_page, read: OnceLock::new() }
+    }
 }
 
 impl Library {
-    /// Reads every lesson and its pictures. Never fails: what is wrong stands in each lesson's
-    /// problems, or in [`Library::problems`] if a file could not be read.
-    pub fn load(source: &dyn Source) -> Self {
-        let mut library = Self::default();
+    /// Lists every lesson. Never fails: what is wrong stands in each lesson's problems, or in
+    /// [`Library::problems`] if a file could not be read.
+    pub fn load(source: impl Source + 'static) -> Self {
+        let mut problems = Vec::new();
         let ids = source.lessons().unwrap_or_else(|error| {
             let words = format!("the lessons cannot be listed: {error}");
-            library.problems.push(unreadable("lessons", words, "a folder of lessons"));
+            problems.push(unreadable("lessons", words, "a folder of lessons"));
             Vec::new()
         });
         let mut found = Vec::new();
-        let mut unread = Vec::new();
-        for folder in &ids {
-            let file = source.name(folder);
-            let page = file.replace(source::TEXT, source::TEACHER);
-            match source.text(folder) {
-                Ok(text) => found.push((folder, Kept { file, text, is_page: false })),
-                Err(error) => {
-                    let words = format!("the lesson cannot be read: {error}");
-                    library.problems.push(unreadable(&file, words, "a text file in UTF-8"));
-                    continue;
-                }
-            }
-            match source.teacher(folder) {
-                Ok(None) => {}
-                Ok(Some(text)) => found.push((folder, Kept { file: page, text, is_page: true })),
-                Err(error) => {
-                    let words = format!("the teacher's page cannot be read: {error}");
-                    unread.push((folder, unreadable(&page, words, "a text file in UTF-8")));
-                }
+        for id in ids {
+            match Book::open(&source, id) {
+                Ok(book) => found.push(book),
+                Err(problem) => problems.push(problem),
             }
         }
-        let documents = at_once(&found, |(_, kept)| {
-            (if kept.is_page { super::page } else { parse })(&kept.text, &kept.file)
-        });
-        let mut read: Vec<(String, Lesson)> = Vec::new();
-        for ((folder, kept), mut document) in found.into_iter().zip(documents) {
-            // The folder is what links go by, also when the front matter is broken.
-            document.id.clone_from(folder);
-            match read.last_mut() {
-                // What is wrong with a teacher's page is wrong with its lesson.
-                Some((_, lesson)) if kept.is_page => {
-                    lesson.problems.extend(document.problems);
-                    library.teachers.insert(document.id, document.blocks);
-                }
-                _ => {
-                    library.take_pictures(source, &mut document);
-                    read.push((folder.clone(), document));
-                }
-            }
-            library.kept.push(kept);
-        }
-        for (folder, problem) in unread {
-            let lesson = read.iter_mut().find(|(id, _)| id == folder);
-            lesson.into_iter().for_each(|(_, lesson)| lesson.problems.push(problem.clone()));
-        }
-        proof::hold_together(&mut read);
-        library.lessons = read.into_iter().map(|(_, lesson)| lesson).collect();
-        library.lessons.sort_by(|a, b| (a.order, &a.title).cmp(&(b.order, &b.title)));
-        library.appearances = appears::index(&library.lessons);
-        library
+        found.sort_by(|(a, _), (b, _)| (a.order, &a.title).cmp(&(b.order, &b.title)));
+        let (fronts, books) = found.into_iter().unzip();
+        Self { source: Box::new(source), fronts, books, problems, appearances: OnceLock::new() }
     }
 
-    /// The parts of lessons in which a quantity appears, in the order of the lessons.
-    pub fn appearances(&self, id: AnyId) -> &[Appearance] {
-        self.appearances.get(id.name()).map_or(&[], Vec::as_slice)
+    /// What each lesson says about itself, in their order.
+    pub fn fronts(&self) -> &[Front] {
+        &self.fronts
+    }
+
+    /// Every lesson, in their order.
+    pub fn lessons(&self) -> impl Iterator<Item = &Lesson> {
+        let unread = |(_, leaf): &(_, &Leaf)| !leaf.is_page && leaf.read.get().is_none();
+        self.read_at_once(&self.leaves().filter(unread).collect::<Vec<_>>());
+        self.fronts.iter().filter_map(|front| self.lesson(&front.id))
+    }
+
+    /// How long a lesson takes: as its author says, or by its words.
+    pub fn minutes(&self, front: &Front) -> Option<Minutes> {
+        let counted = || {
+            let book = self.book(&front.id)?;
+            let count = || reading_minutes(self.read(&book.lesson, &front.id));
+            Some(Minutes::Counted(*book.counted.get_or_init(count)))
+        };
+        front.minutes.map(Minutes::Said).or_else(counted)
     }
 
     /// The lesson of that id.
     pub fn lesson(&self, id: &str) -> Option<&Lesson> {
-        self.lessons.iter().find(|lesson| lesson.id == id)
+        self.book(id).map(|book| self.read(&book.lesson, id))
     }
 
     /// Each lesson's id with its title, in their order.
     pub fn titles(&self) -> Vec<(&str, &str)> {
-        self.lessons.iter().map(|lesson| (lesson.id.as_str(), lesson.title.as_str())).collect()
+        self.fronts.iter().map(|front| (front.id.as_str(), front.title.as_str())).collect()
+    }
+
+    /// The parts of lessons in which a quantity appears, in the order of the lessons.
+    pub fn appearances(&self, id: AnyId) -> &[Appearance] {
+        let appearances = self.appearances.get_or_init(|| appears::index(self.lessons()));
+        appearances.get(id.name()).map_or(&[], Vec::as_slice)
     }
 
     /// A picture that a lesson shows, as the bytes of its file.
-    pub fn picture(&self, id: &str, file: &str) -> Option<Bytes> {
-        self.pictures.get(&(id.to_owned(), file.to_owned())).cloned()
+    ///
+    /// # Errors
+    /// There is no such picture, or it lies outside the lesson's folder.
+    pub fn picture(&self, id: &str, file: &str) -> io::Result<Bytes> {
+        self.source.picture(id, file)
     }
 
     /// The teacher's page of a lesson, if it has one.
     pub fn teacher(&self, id: &str) -> Option<&[Block]> {
-        self.teachers.get(id).map(Vec::as_slice)
+        let page = self.book(id)?.teacher.as_ref()?;
+        Some(&self.read(page, id).blocks)
     }
 
-    /// Every text as it was read.
-    pub(super) fn kept(&self) -> &[Kept] {
-        &self.kept
+    /// What is wrong with a lesson and its teacher's page.
+    pub fn problems_of(&self, id: &str) -> impl Iterator<Item = &Problem> {
+        self.book(id).into_iter().flat_map(move |book| {
+            let leaves = std::iter::once(&book.lesson).chain(&book.teacher);
+            leaves.flat_map(move |leaf| &self.read(leaf, id).problems).chain(&book.unread)
+        })
     }
 
-    fn take_pictures(&mut self, source: &dyn Source, lesson: &mut Lesson) {
-        for picture in lesson.mentions.iter().filter(|m| m.kind == MentionKind::Picture) {
-            match source.picture(&lesson.id, &picture.name) {
-                Ok(bytes) => {
-                    let key = (lesson.id.clone(), picture.name.clone());
-                    self.pictures.insert(key, bytes);
-                }
-                Err(error) => {
-                    let message =
-                        format!("the picture \"{}\" cannot be read: {error}", picture.name);
-                    lesson.problems.push(Problem {
-                        expected: "a file beside lesson.md".to_owned(),
-                        ..Problem::about(&lesson.file, picture, message)
-                    });
-                }
+    /// Reads every lesson and every teacher's page, for who needs them all.
+    pub fn read_all(&self) {
+        self.read_at_once(&self.leaves().collect::<Vec<_>>());
+    }
+
+    /// Every text with its lesson, teacher's pages too.
+    pub(super) fn leaves(&self) -> impl Iterator<Item = (&Front, &Leaf)> {
+        self.fronts.iter().zip(&self.books).flat_map(|(front, book)| {
+            std::iter::once(&book.lesson).chain(&book.teacher).map(move |leaf| (front, leaf))
+        })
+    }
+
+    fn book(&self, id: &str) -> Option<&Book> {
+        self.fronts.iter().position(|front| front.id == id).and_then(|at| self.books.get(at))
+    }
+
+    /// A lesson or a page as it reads, from the first time that somebody asks.
+    fn read<'l>(&self, leaf: &'l Leaf, id: &str) -> &'l Lesson {
+        leaf.read.get_or_init(|| {
+            if leaf.is_page {
+                return super::page(&leaf.text, &leaf.file);
             }
-        }
+            let mut lesson = parse(&leaf.text, &leaf.file);
+            // The folder is what links go by, also when the front matter is broken.
+            id.clone_into(&mut lesson.front.id);
+            let unseen: Vec<_> = self.unseen_pictures(&lesson).collect();
+            lesson.problems.extend(unseen);
+            proof::hold_to_others(&mut lesson, &self.fronts);
+            lesson
+        })
+    }
+
+    /// Reads what nobody has asked for yet, on as many cores as there are: texts do not hang on one
+    /// another.
+    fn read_at_once(&self, leaves: &[(&Front, &Leaf)]) {
+        let cores = thread::available_parallelism().map_or(1, NonZero::get);
+        thread::scope(|scope| {
+            for share in leaves.chunks(leaves.len().div_ceil(cores).max(1)) {
+                scope.spawn(move || {
+                    for (front, leaf) in share {
+                        self.read(leaf, &front.id);
+                    }
+                });
+            }
+        });
+    }
+
+    /// What is wrong with the pictures that a lesson shows.
+    fn unseen_pictures(&self, lesson: &Lesson) -> impl Iterator<Item = Problem> {
+        let pictures = lesson.mentions.iter().filter(|m| m.kind == MentionKind::Picture);
+        pictures.filter_map(|picture| {
+            let error = self.source.picture(&lesson.front.id, &picture.name).err()?;
+            let message = format!("the picture \"{}\" cannot be read: {error}", picture.name);
+            Some(Problem {
+                expected: "a file beside lesson.md".to_owned(),
+                ..Problem::about(&lesson.file, picture, message)
+            })
+        })
     }
 }
 
-/// Reads texts that do not hang on one another, on as many cores as there are, in their order.
-fn at_once<T: Sync, R: Send>(texts: &[T], read: impl Fn(&T) -> R + Sync) -> Vec<R> {
-    let cores = thread::available_parallelism().map_or(1, NonZero::get);
-    let each = texts.len().div_ceil(cores).max(1);
-    let read = |texts: &[T]| texts.iter().map(&read).collect::<Vec<_>>();
-    thread::scope(|scope| {
-        let readers: Vec<_> = texts.chunks(each).map(|texts| scope.spawn(|| read(texts))).collect();
-        let done = readers.into_iter().map(|reader| reader.join());
-        done.flat_map(|read| read.unwrap_or_else(|panic| resume_unwind(panic))).collect()
-    })
+impl Book {
+    /// Reads the texts of a lesson, and what it says about itself.
+    fn open(source: &dyn Source, id: String) -> Result<(Front, Self), Problem> {
+        let file = source.name(&id);
+        let page = file.replace(source::TEXT, source::TEACHER);
+        let text = source.text(&id).map_err(|error| {
+            let words = format!("the lesson cannot be read: {error}");
+            unreadable(&file, words, "a text file in UTF-8")
+        })?;
+        let (teacher, unread) = match source.teacher(&id) {
+            Ok(text) => (text.map(|text| Leaf::new(page, text, true)), None),
+            Err(error) => {
+                let words = format!("the teacher's page cannot be read: {error}");
+                (None, Some(unreadable(&page, words, "a text file in UTF-8")))
+            }
+        };
+        let front = Front { id, ..front::alone(&text, &file) };
+        Ok((
+            front,
+            Self {
+                lesson: Leaf::new(file, text, false),
+                teacher,
+                unread,
+                counted: OnceLock::new(),
+            },
+        ))
+    }
 }
 
 fn unreadable(file: &str, message: String, expected: &str) -> Problem {

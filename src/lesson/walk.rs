@@ -10,6 +10,14 @@ impl Lesson {
         found
     }
 
+    /// The names of its guesses, in their order.
+    pub fn guesses(&self) -> impl Iterator<Item = &str> {
+        self.every_block().into_iter().filter_map(|block| match &block.kind {
+            BlockKind::Guess(guess) => Some(guess.key.as_str()),
+            _ => None,
+        })
+    }
+
     /// How many notes for teachers there are.
     pub fn teacher_notes(&self) -> usize {
         let notes = |block: &&&Block| matches!(block.kind, BlockKind::Teacher(_));

@@ -19,7 +19,7 @@ struct Words {
 /// teachers are not among them.
 pub fn plain_text(lesson: &Lesson) -> String {
     let mut words = Words::default();
-    for line in std::iter::once(&lesson.title).chain(&lesson.goals) {
+    for line in std::iter::once(&lesson.front.title).chain(&lesson.front.goals) {
         words.add(line);
     }
     words.of_blocks(&lesson.blocks);

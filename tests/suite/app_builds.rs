@@ -1,6 +1,7 @@
 //! Companions, targets, levers and what puts numbers back, pressed in the window.
 
 use std::path::Path;
+use std::sync::Arc;
 
 use heftwise::app::screen::Place;
 use heftwise::app::shell::{App, Folders, Message, Start};
@@ -121,7 +122,7 @@ fn app(folder: &Path) -> App {
         exports: folder.join("exports"),
     };
     let build = Path::new(env!("CARGO_MANIFEST_DIR")).join("assets/builds/sandpiper.toml");
-    App::new(Start { build: Some(build), source: Box::new(source), watched: None, folders }).0
+    App::new(Start { build: Some(build), source: Arc::new(source), watched: None, folders }).0
 }
 
 #[test]

@@ -1,6 +1,7 @@
 //! The ledger: shares, steps, its block in a lesson, and the block under the pointer.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use heftwise::app::screen::Place;
 use heftwise::app::shell::{App, Folders, Message, Start};
@@ -140,7 +141,7 @@ impl Window {
         let texts = BTreeMap::from([("mud".to_owned(), text)]);
         let (mut app, _) = App::new(Start {
             build: path,
-            source: Box::new(Memory { texts, ..Memory::default() }),
+            source: Arc::new(Memory { texts, ..Memory::default() }),
             watched: None,
             folders: Folders {
                 settings: folder.path().join("settings"),

@@ -110,11 +110,11 @@ fn every_key_is_used_in_an_example() {
 
 #[test]
 fn every_example_is_right() {
-    let library = Library::load(&lessons());
+    let library = Library::load(lessons());
     let problems: Vec<_> = proof::check(&library).iter().map(ToString::to_string).collect();
     assert!(problems.is_empty(), "{}", problems.join("\n"));
     let broken = |kind: &BlockKind| matches!(kind, BlockKind::Broken { .. });
-    let blocks = library.lessons.iter().flat_map(|lesson| lesson.every_block());
+    let blocks = library.lessons().flat_map(|lesson| lesson.every_block());
     assert!(blocks.filter(|block| broken(&block.kind)).count() == 0);
     assert!(examples().len() >= grammar::blocks().count());
 }

@@ -12,7 +12,7 @@ fn found_in(lesson: &str, page: &str) -> Vec<String> {
     let mut memory = Memory::default();
     memory.texts.insert("mud".to_owned(), format!("{FRONT}{lesson}"));
     memory.teachers.insert("mud".to_owned(), page.to_owned());
-    let problems = proof::check(&Library::load(&memory));
+    let problems = proof::check(&Library::load(memory));
     problems
         .iter()
         .map(|problem| problem.to_string().trim_start_matches("lessons/mud/").to_owned())

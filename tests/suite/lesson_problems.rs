@@ -327,7 +327,7 @@ fn front_matter_missing_or_without_end() {
     assert!(lesson.problems[0].message.contains("no end"));
     assert_eq!(lesson.headings[0].title, "Still here");
     let windows = parse(&format!("\u{feff}{FRONT}\n## Mud\n").replace('\n', "\r\n"), FILE);
-    assert_eq!((windows.problems.as_slice(), windows.title.as_str()), (&[][..], "Mud"));
+    assert_eq!((windows.problems.as_slice(), windows.front.title.as_str()), (&[][..], "Mud"));
     assert_eq!(windows.headings[0].line, 8);
 }
 
@@ -352,7 +352,7 @@ fn lessons_are_held_against_each_other() {
         ("peat".to_owned(), lesson("loam", 1, "", "").1),
     ]);
     memory.pictures.insert(("mud".to_owned(), "mud.svg".to_owned()), vec![1, 2]);
-    let library = Library::load(&memory);
+    let library = Library::load(memory);
     let found: Vec<_> = proof::check(&library).iter().map(ToString::to_string).collect();
     assert_eq!(
         found,
@@ -364,10 +364,10 @@ fn lessons_are_held_against_each_other() {
             "lessons/peat/lesson.md:2:6: the lesson \"loam\" stands in the folder \"peat\"; expected the name of its folder; did you mean \"peat\"?",
         ]
     );
-    assert_eq!(library.picture("mud", "mud.svg").as_deref(), Some(&[1, 2][..]));
-    let orders: Vec<_> = library.lessons.iter().map(|lesson: &Lesson| lesson.order).collect();
+    assert_eq!(library.picture("mud", "mud.svg").unwrap(), [1, 2][..]);
+    let orders: Vec<_> = library.lessons().map(|lesson: &Lesson| lesson.front.order).collect();
     assert_eq!(orders, [1, 2, 3]);
-    assert_eq!(library.lesson("peat").map(|lesson| lesson.title.as_str()), Some("loam"));
+    assert_eq!(library.lesson("peat").map(|lesson| lesson.front.title.as_str()), Some("loam"));
 }
 
 #[test]
@@ -391,7 +391,7 @@ fn a_folder_is_read_and_nothing_outside_it() {
             .expect("linked");
         assert!(folder.picture("mud", "way-out.svg").is_err());
     }
-    let library = Library::load(&folder);
-    assert!(library.lessons.is_empty());
+    let library = Library::load(folder);
+    assert!(library.fronts().is_empty());
     assert!(library.problems[0].to_string().contains("not UTF-8 text, from byte"));
 }

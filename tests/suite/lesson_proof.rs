@@ -12,7 +12,7 @@ fn found(body: &str) -> Vec<String> {
 fn found_in(text: &str) -> Vec<String> {
     let mut memory = Memory::default();
     memory.texts.insert("mud".to_owned(), text.to_owned());
-    let problems = proof::check(&Library::load(&memory));
+    let problems = proof::check(&Library::load(memory));
     let short = |problem: String| problem.trim_start_matches("lessons/mud/lesson.md:").to_owned();
     problems.iter().map(|problem| short(problem.to_string())).collect()
 }

@@ -3,8 +3,6 @@
 mod card;
 mod welcome;
 
-use std::collections::BTreeMap;
-
 use iced::widget::{Column, column, container, row, text};
 use iced::{Element, Fill};
 
@@ -14,7 +12,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::{BlockKind, Lesson, reading_minutes};
+use crate::lesson::Library;
 use crate::notebook::Notebook;
 pub use welcome::MASS_FIELD;
 
@@ -39,49 +37,11 @@ pub enum Message {
     WelcomeClosed,
 }
 
-/// What is said of each lesson, worked out once for a library.
-#[derive(Debug, Default)]
-pub struct Shelf(BTreeMap<String, Said>);
-
-#[derive(Debug, Default)]
-struct Said {
-    /// How long it takes.
-    minutes: String,
-    /// The names of its guesses.
-    guesses: Vec<String>,
-}
-
-impl Shelf {
-    /// Looks through all lessons.
-    pub fn of(lessons: &[Lesson]) -> Self {
-        let said = |lesson: &Lesson| Said {
-            minutes: match lesson.minutes {
-                Some(minutes) => format!("{minutes} minute{}", if minutes == 1 { "" } else { "s" }),
-                None => match reading_minutes(lesson) {
-                    1 => "1 minute to read".to_owned(),
-                    minutes => format!("{minutes} minutes to read"),
-                },
-            },
-            guesses: lesson
-                .every_block()
-                .into_iter()
-                .filter_map(|block| match &block.kind {
-                    BlockKind::Guess(guess) => Some(guess.key.clone()),
-                    _ => None,
-                })
-                .collect(),
-        };
-        Self(lessons.iter().map(|lesson| (lesson.id.clone(), said(lesson))).collect())
-    }
-}
-
 /// What the list is drawn from.
 #[derive(Clone, Copy)]
 pub struct Contents<'a> {
     /// The lessons.
-    pub lessons: &'a [Lesson],
-    /// What is said of each.
-    pub shelf: &'a Shelf,
+    pub library: &'a Library,
     /// The build.
     pub desk: &'a Desk,
     /// The lesson last read, and units.
@@ -97,7 +57,8 @@ pub struct Contents<'a> {
 impl<'a> Contents<'a> {
     /// The list of lessons.
     pub fn view(self) -> Element<'a, Message> {
-        let Self { lessons, desk, settings, .. } = self;
+        let Self { desk, settings, .. } = self;
+        let lessons = self.library.fronts();
         let cards = lessons.iter().map(|lesson| self.card(lesson));
         let empty = lessons.is_empty().then(|| {
             text("There are no lessons here. Start Heftwise without --lessons to read its own.")
@@ -136,22 +97,18 @@ impl<'a> Contents<'a> {
         super::scrolled(page)
     }
 
-    fn lesson(self, id: &str) -> Option<&'a Lesson> {
-        self.lessons.iter().find(|lesson| lesson.id == id)
-    }
-
     /// The lesson last read and the section the page stood at, unless it is finished.
     fn go_on(self) -> Option<Element<'a, Message>> {
-        let lesson = self.lesson(self.settings.lesson.as_deref()?)?;
-        let record = self.notebook.lesson(&lesson.id);
+        let lesson = self.library.lesson(self.settings.lesson.as_deref()?)?;
+        let record = self.notebook.lesson(&lesson.front.id);
         if record.is_some_and(|record| record.finished.is_some()) {
             return None;
         }
         let anchor = self.settings.section.as_deref();
         let heading = anchor.and_then(|it| lesson.headings.iter().find(|h| h.anchor == it));
         let place = match heading {
-            Some(heading) => format!("{}: {}", lesson.title, heading.title),
-            None => lesson.title.clone(),
+            Some(heading) => format!("{}: {}", lesson.front.title, heading.title),
+            None => lesson.front.title.clone(),
         };
         let inside = column![
             text("Go on where you stopped").size(size::LABEL).style(theme::soft),

@@ -14,7 +14,7 @@ use iced::{Center, Element, Fill};
 use crate::app::screen::Place;
 use crate::app::theme::{self, BOLD, MEASURE, REGULAR, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::Lesson;
+use crate::lesson::Front;
 use crate::notebook::{Notebook, Record};
 use crate::quantity::Units;
 pub use note::{Act, Note};
@@ -125,7 +125,7 @@ impl Notes {
     /// The screen.
     pub fn view<'a>(
         &'a self,
-        lessons: &'a [Lesson],
+        lessons: &'a [Front],
         notebook: &'a Notebook,
         units: &Units,
     ) -> Element<'a, Message> {

@@ -21,7 +21,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::afresh::afresh;
 use crate::app::widget::{field, picture};
-use crate::lesson::{BlockKind, Lesson, Library, Target};
+use crate::lesson::{BlockKind, Front, Lesson, Library, Target};
 use crate::plot::save::Figure;
 use crate::quantity::AnyId;
 use crate::sheet::Edit;
@@ -183,7 +183,7 @@ impl Reading {
             marks.pictures.insert(file.to_owned(), drawn);
         }
         Self {
-            id: lesson.id.clone(),
+            id: lesson.front.id.clone(),
             offset: 0.0,
             section: None,
             moved: false,
@@ -451,9 +451,9 @@ pub struct Around<'a> {
     /// All lessons.
     pub library: &'a Library,
     /// The lesson before it.
-    pub before: Option<&'a Lesson>,
+    pub before: Option<&'a Front>,
     /// The lesson after it.
-    pub after: Option<&'a Lesson>,
+    pub after: Option<&'a Front>,
     /// Whether the reader has finished it.
     pub finished: bool,
     /// Whether the margin folds under the title.

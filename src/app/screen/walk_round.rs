@@ -14,7 +14,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::choice::choice;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::Lesson;
+use crate::lesson::Front;
 use crate::quantity::AnyId;
 use crate::study::walk_round::{Finding, Moves, Verdict, moves, walk_round};
 pub use filter::Filter;
@@ -105,7 +105,7 @@ impl WalkRound {
     /// The limits, worst first.
     pub fn view<'a>(
         &'a self,
-        lessons: &'a [Lesson],
+        lessons: &'a [Front],
         desk: &'a Desk,
         settings: &'a Settings,
     ) -> Element<'a, Message> {
@@ -153,7 +153,7 @@ impl WalkRound {
     fn card<'a>(
         &'a self,
         finding: &'a Finding,
-        lessons: &'a [Lesson],
+        lessons: &'a [Front],
         (desk, settings): (&'a Desk, &'a Settings),
     ) -> Element<'a, Message> {
         let margin = finding.limit.margin;

@@ -85,7 +85,7 @@ impl Workshop {
     /// A lesson from its title on.
     pub fn new(lesson: &Lesson) -> Self {
         let steps = steps::steps(lesson);
-        Self { id: lesson.id.clone(), at: 0, steps, notes: false, blank: false }
+        Self { id: lesson.front.id.clone(), at: 0, steps, notes: false, blank: false }
     }
 
     /// The same step of a lesson whose file has changed, as far as there still is one.
@@ -169,7 +169,7 @@ impl Workshop {
         let section = section.map_or("", |step| step.section.as_str());
         let words = match section {
             _ if width < TITLED => "",
-            "" => &lesson.title,
+            "" => &lesson.front.title,
             section => section,
         };
         let notes = if self.notes { "Hide the notes" } else { "Teacher’s notes" };
@@ -211,14 +211,14 @@ fn button<'a>(words: &'a str, message: Option<Message>) -> Element<'a, Message> 
 }
 
 fn title<'a>(lesson: &'a Lesson) -> Element<'a, Message> {
-    let goals = lesson.goals.iter().map(|goal| {
+    let goals = lesson.front.goals.iter().map(|goal| {
         row![text("•").size(size::BODY), text(goal).size(size::BODY).width(Fill)]
             .spacing(UNIT)
             .into()
     });
-    let after = (!lesson.goals.is_empty()).then(|| text("After this you can").font(SEMIBOLD));
+    let after = (!lesson.front.goals.is_empty()).then(|| text("After this you can").font(SEMIBOLD));
     column![
-        text(&lesson.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill),
+        text(&lesson.front.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill),
         after,
         Column::with_children(goals).spacing(UNIT),
     ]

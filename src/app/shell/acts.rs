@@ -15,7 +15,7 @@ use crate::app::screen::{Place, build_sheet, walk_round};
 use crate::app::settings::{Daylight, Settings};
 use crate::app::widget::field;
 use crate::app::{focus, keys};
-use crate::lesson::Source as _;
+use crate::lesson::Front;
 use crate::quantity::UnitSet;
 use crate::sheet::Edit;
 
@@ -114,8 +114,7 @@ impl App {
             let known = self.reading.as_ref().is_some_and(|reading| reading.id == *id);
             if !known {
                 let Some(lesson) = self.lesson(id) else { return Task::none() };
-                let source = self.lessons();
-                let mut reading = Reading::new(lesson, |file| source.picture(id, file));
+                let mut reading = Reading::new(lesson, |file| self.library.picture(id, file));
                 if let Some(record) = self.book.notebook().lesson(id) {
                     reading.recall(lesson, record);
                 }
@@ -159,11 +158,8 @@ impl App {
     }
 
     /// The lessons before and after one.
-    pub(super) fn neighbours(
-        &self,
-        id: &str,
-    ) -> (Option<&crate::lesson::Lesson>, Option<&crate::lesson::Lesson>) {
-        let lessons = &self.library.lessons;
+    pub(super) fn neighbours(&self, id: &str) -> (Option<&Front>, Option<&Front>) {
+        let lessons = self.library.fronts();
         let Some(place) = lessons.iter().position(|lesson| lesson.id == id) else {
             return (None, None);
         };

@@ -47,8 +47,7 @@ impl App {
     /// The list of lessons.
     pub(super) fn contents(&self) -> Element<'_, Message> {
         let list = Contents {
-            lessons: &self.library.lessons,
-            shelf: &self.shelf,
+            library: &self.library,
             desk: &self.desk,
             settings: &self.settings,
             notebook: self.book.notebook(),

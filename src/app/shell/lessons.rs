@@ -10,7 +10,6 @@ use iced::futures::channel::oneshot;
 use iced::widget::operation::{self, AbsoluteOffset};
 
 use super::{App, Message};
-use crate::app::screen::contents::Shelf;
 use crate::app::screen::preferences::OwnLessons;
 use crate::app::screen::{Place, reading};
 use crate::lesson::{Folder, Joined, Library, Source};
@@ -23,19 +22,14 @@ const SETTLES: Duration = Duration::from_millis(80);
 #[derive(Debug)]
 pub struct Read {
     library: Arc<Library>,
-    shelf: Shelf,
     own: OwnLessons,
 }
 
 impl Read {
     /// Reads all lessons; never fails, since what is wrong stands in the library.
-    fn of(first: &dyn Source, own: Option<&Folder>) -> Self {
-        let library = Arc::new(Library::load(&Joined { first, own }));
-        Self {
-            shelf: Shelf::of(&library.lessons),
-            own: super::preferences::stand(own, &library),
-            library,
-        }
+    fn of(first: Arc<dyn Source>, own: Option<Folder>) -> Self {
+        let library = Library::load(Joined { first, own: own.clone() });
+        Self { own: super::preferences::stand(own.as_ref(), &library), library: Arc::new(library) }
     }
 }
 
@@ -64,7 +58,7 @@ impl App {
         thread::spawn(move || {
             thread::sleep(SETTLES);
             // Nobody listens once the window is closed.
-            let _ = say.send(Arc::new(Read::of(first.as_ref(), own.as_ref())));
+            let _ = say.send(Arc::new(Read::of(first, own)));
         });
         Task::perform(hear, |read| Message::LessonsRead(read.ok()))
     }
@@ -77,7 +71,6 @@ impl App {
         if let Some(read) = read.and_then(Arc::into_inner) {
             self.library = read.library;
             self.index.take();
-            self.shelf = read.shelf;
             self.own_lessons = read.own;
             self.read_on();
         }
@@ -101,10 +94,10 @@ impl App {
     fn read_on(&mut self) {
         if let Some(reading) = self.reading.take() {
             let id = reading.id.clone();
-            let source = self.lessons();
             self.reading = Some(match self.lesson(&id) {
                 Some(lesson) => {
-                    let mut reading = reading.reloaded(lesson, |file| source.picture(&id, file));
+                    let mut reading =
+                        reading.reloaded(lesson, |file| self.library.picture(&id, file));
                     if let Some(record) = self.book.notebook().lesson(&id) {
                         reading.recall(lesson, record);
                     }

@@ -55,9 +55,8 @@ pub(super) fn stand(own: Option<&Folder>, library: &Library) -> OwnLessons {
         Ok(ids) => ids,
         Err(error) => return OwnLessons { wrong: true, words: vec![broken(&folder.0, &error)] },
     };
-    let problems = library.lessons.iter().filter(|lesson| ids.contains(&lesson.id));
-    let problems: Vec<String> =
-        problems.flat_map(|lesson| &lesson.problems).map(ToString::to_string).collect();
+    let fronts = library.fronts().iter().filter(|front| ids.contains(&front.id));
+    let problems = fronts.flat_map(|front| library.problems_of(&front.id)).map(ToString::to_string);
     let unread = library.problems.iter().map(ToString::to_string);
     let mut words = vec![match ids.len() {
         0 => "There is no lesson in it: each is a folder with a lesson.md inside.".to_owned(),

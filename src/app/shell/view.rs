@@ -25,7 +25,7 @@ impl App {
     /// What the window shows.
     pub fn view(&self) -> Element<'_, Message> {
         let width = self.size().width;
-        let lessons = &self.library.lessons;
+        let lessons = self.library.fronts();
         let page = container(self.page(width)).style(theme::page).width(Fill).height(Fill);
         if let Place::Workshop(_) = self.place {
             return self.under_question(page);
@@ -54,7 +54,7 @@ impl App {
     }
 
     fn page(&self, width: f32) -> Element<'_, Message> {
-        let lessons = &self.library.lessons;
+        let lessons = self.library.fronts();
         match &self.place {
             Place::Contents => self.contents(),
             Place::Lesson(id) => self.reading(id, width),

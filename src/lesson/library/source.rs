@@ -2,9 +2,11 @@
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;
+use std::fmt;
 use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Component, Path, PathBuf};
+use std::sync::Arc;
 
 use bytes::Bytes;
 
@@ -26,7 +28,7 @@ const LARGEST_PICTURE: u64 = 16 << 20;
 pub type Text = Cow<'static, str>;
 
 /// Where lessons are read from.
-pub trait Source {
+pub trait Source: fmt::Debug + Send + Sync {
     /// The ids of all lessons, in any order.
     ///
     /// # Errors
@@ -147,28 +149,29 @@ fn outside() -> io::Error {
 
 /// The lessons of one source and, if the reader has any, those of a folder of their own. An own
 /// lesson takes the place of one of the same id.
-pub struct Joined<'a> {
+#[derive(Debug)]
+pub struct Joined {
     /// The lessons everybody has.
-    pub first: &'a dyn Source,
+    pub first: Arc<dyn Source>,
     /// The reader's own.
-    pub own: Option<&'a Folder>,
+    pub own: Option<Folder>,
 }
 
-impl Joined<'_> {
+impl Joined {
     /// Where a lesson is read from.
     fn of(&self, id: &str) -> &dyn Source {
-        match self.own {
+        match &self.own {
             Some(own) if own.holds(id) => own,
-            _ => self.first,
+            _ => self.first.as_ref(),
         }
     }
 }
 
-impl Source for Joined<'_> {
+impl Source for Joined {
     /// A folder that cannot be listed leaves the others readable; [`Folder::lessons`] says why.
     fn lessons(&self) -> io::Result<Vec<String>> {
         let mut ids = self.first.lessons()?;
-        let own = self.own.and_then(|own| own.lessons().ok()).unwrap_or_default();
+        let own = self.own.as_ref().and_then(|own| own.lessons().ok()).unwrap_or_default();
         ids.retain(|id| !own.contains(id));
         ids.extend(own);
         Ok(ids)

@@ -2,7 +2,6 @@
 //! before, piece by piece.
 
 use iced::{Color, Rectangle, Renderer, Size};
-use iced_test::renderer::fallback;
 use iced_test::renderer::graphics::{Viewport, damage};
 use iced_tiny_skia::Layer;
 use resvg::tiny_skia::{Mask, Pixmap};
@@ -24,23 +23,20 @@ impl Canvas {
 
     /// Paints what was drawn, as far as it differs from what the pixels show; the pieces painted.
     pub fn paint(&mut self, renderer: &mut Renderer, ground: Color) -> Vec<Rectangle> {
-        let fallback::Renderer::Secondary(software) = renderer else {
-            unreachable!("the rig asks for the software renderer")
-        };
         let size = Size::new(self.pixels.width(), self.pixels.height());
         let viewport = Viewport::with_physical_size(size, 1.0);
         let all = Rectangle::with_size(viewport.logical_size());
-        let shown = self.shown.replace(software.layers().to_vec());
+        let shown = self.shown.replace(renderer.layers().to_vec());
         let changed = shown.map_or_else(
             || vec![all],
             |shown| {
-                let now = software.layers();
+                let now = renderer.layers();
                 damage::diff(&shown, now, |layer| vec![layer.bounds], Layer::damage)
             },
         );
         let changed = damage::group(changed, all);
         let pixels = &mut self.pixels.as_mut();
-        software.draw(pixels, &mut self.mask, &viewport, &changed, ground);
+        renderer.draw(pixels, &mut self.mask, &viewport, &changed, ground);
         changed
     }
 }

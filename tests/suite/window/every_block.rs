@@ -7,6 +7,7 @@ use heftwise::quantity::catalogue;
 use heftwise::rules::{Values, evaluate};
 use heftwise::sheet::{Sheet, demo};
 use iced::Size;
+use std::sync::Arc;
 
 use super::rig::{self, Rig};
 use crate::lesson_authoring;
@@ -83,7 +84,7 @@ fn every_block_is_shown_on_every_example_build_in_every_width() {
             let folder = tempfile::tempdir().unwrap();
             let start = Start {
                 build: Some(build.clone()),
-                source: Box::new(memory.clone()),
+                source: Arc::new(memory.clone()),
                 ..rig::start(&folder)
             };
             let mut rig = Rig::open(start, Size::new(width, 800.0));

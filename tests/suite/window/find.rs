@@ -12,7 +12,7 @@ use super::rig::{self, Rig};
 const NONE: Modifiers = Modifiers::empty();
 
 fn index() -> Index {
-    Index::of(&Library::load(&Shipped))
+    Index::of(&Library::load(Shipped))
 }
 
 /// The first hit of a group.
@@ -56,7 +56,7 @@ fn every_word_has_to_be_there_and_nothing_finds_nothing() {
 
 #[test]
 fn every_hit_of_a_common_word_leads_somewhere() {
-    let library = Library::load(&Shipped);
+    let library = Library::load(Shipped);
     for hit in index().find("the").into_iter().flat_map(|hits| hits.best) {
         match hit.to {
             Way::Lesson(id) => assert!(library.lesson(&id).is_some(), "{id}"),

@@ -20,7 +20,7 @@ fn text(words: &str) -> String {
 
 fn open(folder: &tempfile::TempDir) -> Rig {
     write(folder, "The tracks are");
-    let source = Box::new(heftwise::lesson::Folder(folder.path().join("lessons")));
+    let source = std::sync::Arc::new(heftwise::lesson::Folder(folder.path().join("lessons")));
     let mut rig = Rig::open(heftwise::app::shell::Start { source, ..rig::start(folder) }, WIDE);
     rig.send(Message::Go(Place::Lesson("kept".to_owned())));
     rig

@@ -203,7 +203,7 @@ fn a_lesson_changed_on_disk_is_read_again() {
     let lesson = folder.path().join("lessons/broken");
     std::fs::create_dir_all(&lesson).unwrap();
     std::fs::write(lesson.join("lesson.md"), BROKEN).unwrap();
-    let source = Box::new(heftwise::lesson::Folder(folder.path().join("lessons")));
+    let source = std::sync::Arc::new(heftwise::lesson::Folder(folder.path().join("lessons")));
     let mut rig = Rig::open(Start { source, ..rig::start(&folder) }, WIDE);
     rig.send(Message::Go(Place::Lesson("broken".to_owned())));
     std::fs::write(lesson.join("lesson.md"), BROKEN.replace("ground-presure", "ground-pressure"))
@@ -225,7 +225,7 @@ fn a_lesson_reloads_in_place_even_when_its_file_is_away_for_a_while() {
         format!("{head}\n{}", format!("A paragraph of {word}.\n\n").repeat(80))
     };
     std::fs::write(path.join("lesson.md"), text("mud")).unwrap();
-    let source = Box::new(heftwise::lesson::Folder(folder.path().join("lessons")));
+    let source = std::sync::Arc::new(heftwise::lesson::Folder(folder.path().join("lessons")));
     let mut rig = Rig::open(Start { source, ..rig::start(&folder) }, WIDE);
     rig.send(Message::Go(Place::Lesson("long".to_owned())));
     rig.key(Named::PageDown, Modifiers::empty());

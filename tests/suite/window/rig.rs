@@ -3,7 +3,7 @@
 //! for a reader, and the state of widgets lasts from one event to the next.
 
 use std::path::PathBuf;
-use std::sync::Once;
+use std::sync::{Arc, Once};
 
 use heftwise::app::screen::{Place, reading};
 use heftwise::app::shell::{App, Folders, Message, Start};
@@ -55,7 +55,7 @@ pub struct Control {
 
 /// Start from the lessons shipped, the program's own files in a folder of the test.
 pub fn start(folder: &TempDir) -> Start {
-    Start { build: None, source: Box::new(Shipped), watched: None, folders: folders(folder) }
+    Start { build: None, source: Arc::new(Shipped), watched: None, folders: folders(folder) }
 }
 
 pub fn folders(folder: &TempDir) -> Folders {
@@ -69,9 +69,9 @@ pub fn folders(folder: &TempDir) -> Folders {
 }
 
 /// Lessons held in memory, each an id and its text.
-pub fn memory(lessons: &[(&str, &str)]) -> Box<dyn Source + Send + Sync> {
+pub fn memory(lessons: &[(&str, &str)]) -> Arc<dyn Source> {
     let texts = lessons.iter().map(|(id, text)| ((*id).to_owned(), (*text).to_owned()));
-    Box::new(Memory { texts: texts.collect(), ..Memory::default() })
+    Arc::new(Memory { texts: texts.collect(), ..Memory::default() })
 }
 
 /// The window of a lesson, on the first demo build.
@@ -86,7 +86,6 @@ impl Rig {
     pub fn open(start: Start, size: Size) -> Self {
         load_fonts();
         let (app, task) = App::new(start);
-        let renderer = block_on(Renderer::new(theme::REGULAR, 16.0.into(), Some("tiny-skia")));
         let mut rig = Self {
             app,
             closed: false,
@@ -95,7 +94,7 @@ impl Rig {
             size,
             cursor: Cursor::Unavailable,
             cache: Cache::default(),
-            renderer: renderer.expect("the software renderer is always there"),
+            renderer: Renderer::new(theme::REGULAR, 16.0.into()),
         };
         rig.send(Message::Resized(size));
         rig.run(task);

@@ -6,33 +6,31 @@ use iced::{Element, Fill, Padding};
 use super::{Contents, Message};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::Lesson;
+use crate::lesson::{Front, Library, Minutes};
 use crate::notebook::Record;
 
 impl<'a> Contents<'a> {
     /// A lesson: how long it takes, what it is for, what to read first, how far the reader has come.
-    pub(super) fn card(self, lesson: &'a Lesson) -> Element<'a, Message> {
+    pub(super) fn card(self, lesson: &'a Front) -> Element<'a, Message> {
         let record = self.notebook.lesson(&lesson.id);
-        let said = self.shelf.0.get(&lesson.id);
-        let minutes = said.map_or("", |said| said.minutes.as_str());
+        let minutes = self.library.minutes(lesson).map(in_words);
         let goals = lesson.goals.iter().map(|goal| {
             let mark = text("•").size(size::LABEL).style(theme::soft);
             let goal = text(goal).size(size::LABEL).style(theme::soft).width(Fill);
             row![mark, goal].spacing(UNIT).into()
         });
-        let guesses = said.map_or(&[][..], |said| said.guesses.as_slice());
         let word = match record {
             Some(record) if record.finished.is_some() => "Read again",
             Some(record) if record.opened.is_some() => "Read on",
             _ => "Read",
         };
-        let progress = [Some(progress(record)), answered(record, guesses)];
+        let progress = [Some(progress(record)), answered(self.library, record, &lesson.id)];
         let progress = progress.into_iter().flatten().collect::<Vec<_>>().join(" · ");
         let inside = column![
             row![
                 text(&lesson.title).size(size::HEADING).font(SEMIBOLD).width(Fill),
                 // On the line of the title, which is larger.
-                container(text(minutes).size(size::LABEL).style(theme::soft))
+                container(text(minutes.unwrap_or_default()).size(size::LABEL).style(theme::soft))
                     .padding(Padding::ZERO.top(UNIT)),
             ]
             .spacing(UNIT),
@@ -47,13 +45,13 @@ impl<'a> Contents<'a> {
     }
 
     /// The lessons to read first, each a way there.
-    fn needs(self, lesson: &'a Lesson) -> Option<Element<'a, Message>> {
+    fn needs(self, lesson: &'a Front) -> Option<Element<'a, Message>> {
         let finished =
             |id: &str| self.notebook.lesson(id).is_some_and(|record| record.finished.is_some());
         let needs: Vec<Element<'a, Message>> = lesson
             .needs
             .iter()
-            .filter_map(|id| self.lesson(id))
+            .filter_map(|id| self.library.fronts().iter().find(|front| front.id == *id))
             .map(|need| {
                 let mark = if finished(&need.id) { "✓ " } else { "" };
                 pressable(Kind::Word, text(format!("{mark}{}", need.title)).size(size::LABEL))
@@ -77,11 +75,20 @@ fn progress(record: Option<&Record>) -> String {
     }
 }
 
-/// How many of the lesson's guesses were answered, right or wrong.
-fn answered(record: Option<&Record>, guesses: &[String]) -> Option<String> {
-    let given = |key: &&String| {
-        record.is_some_and(|record| record.answers.iter().any(|answer| answer.guess == **key))
-    };
+/// How many of its guesses were answered, right or wrong; nothing for a lesson nobody has opened.
+fn answered(library: &Library, record: Option<&Record>, id: &str) -> Option<String> {
+    let record = record.filter(|record| record.opened.is_some())?;
+    let guesses: Vec<&str> = library.lesson(id)?.guesses().collect();
+    let given = |key: &&&str| record.answers.iter().any(|answer| answer.guess == **key);
     let count = guesses.iter().filter(given).count();
     (!guesses.is_empty()).then(|| format!("guesses answered {count} of {}", guesses.len()))
+}
+
+/// How long a lesson takes.
+fn in_words(minutes: Minutes) -> String {
+    let (count, reading) = match minutes {
+        Minutes::Said(count) => (count as usize, ""),
+        Minutes::Counted(count) => (count, " to read"),
+    };
+    format!("{count} minute{}{reading}", if count == 1 { "" } else { "s" })
 }

@@ -9,7 +9,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, symbol};
-use crate::lesson::Lesson;
+use crate::lesson::Front;
 use crate::quantity::catalogue::{self, machine::MASS, pressure::GROUND_PRESSURE};
 
 /// The place of its number.
@@ -17,7 +17,7 @@ pub const MASS_FIELD: &str = "welcome:mass";
 
 /// The card.
 pub fn card<'a>(
-    lessons: &'a [Lesson],
+    lessons: &'a [Front],
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Message> {

@@ -6,12 +6,12 @@ use iced::{Element, Fill};
 use super::{Around, Message};
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::{Block, BlockKind, Lesson};
+use crate::lesson::{Block, BlockKind, Front, Lesson};
 
 /// The title of a lesson, what it is for, and its parts.
 pub(super) fn title<'a>(lesson: &'a Lesson) -> Element<'a, Message> {
-    let minutes = lesson.minutes.map(|minutes| format!("About {minutes} minutes."));
-    let goals = lesson.goals.iter().map(|goal| {
+    let minutes = lesson.front.minutes.map(|minutes| format!("About {minutes} minutes."));
+    let goals = lesson.front.goals.iter().map(|goal| {
         row![text("•").size(size::LABEL), text(goal).size(size::LABEL).width(Fill)]
             .spacing(UNIT)
             .into()
@@ -21,8 +21,8 @@ pub(super) fn title<'a>(lesson: &'a Lesson) -> Element<'a, Message> {
             .on_press(Message::Jump(heading.anchor.clone()))
             .into()
     });
-    let title = text(&lesson.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill);
-    let goals = (!lesson.goals.is_empty()).then(|| {
+    let title = text(&lesson.front.title).size(size::TITLE).font(BOLD).line_height(1.2).width(Fill);
+    let goals = (!lesson.front.goals.is_empty()).then(|| {
         column![
             text("After this you can").size(size::LABEL).font(SEMIBOLD),
             Column::with_children(goals).spacing(UNIT / 2.0),
@@ -70,7 +70,7 @@ pub(super) fn body(lesson: &Lesson) -> &[Block] {
 
 /// What stands at the end of a lesson: whether it is finished, and the lessons beside it.
 pub(super) fn onward(around: Around<'_>) -> Element<'_, Message> {
-    let to = |lesson: &Lesson, words: String| {
+    let to = |lesson: &Front, words: String| {
         pressable(Kind::Plain, text(words).size(size::LABEL))
             .on_press(Message::Lesson(lesson.id.clone()))
     };

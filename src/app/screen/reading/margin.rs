@@ -55,7 +55,7 @@ impl Reading {
         page: Page<'a>,
     ) -> Element<'a, Message> {
         let Page { lesson, desk, settings, .. } = page;
-        let numbers = lesson.uses.iter().map(|id| {
+        let numbers = lesson.front.uses.iter().map(|id| {
             field::compact(&format!("margin:{id}"), *id, desk, settings)
                 .map(|event| Message::Page(page::Message::Field(event)))
         });

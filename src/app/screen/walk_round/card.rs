@@ -9,7 +9,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::symbol::capitalised;
-use crate::lesson::Lesson;
+use crate::lesson::Front;
 use crate::quantity::{AnyId, Units, catalogue};
 use crate::study::Lever;
 use crate::study::walk_round::{Finding, Moves, STEP, Verdict, shown};
@@ -17,7 +17,7 @@ use crate::study::walk_round::{Finding, Moves, STEP, Verdict, shown};
 /// A limit with its moves, if they are unfolded, and the lesson that explains it.
 pub fn view<'a>(
     finding: &'a Finding,
-    (moves, lesson): (Option<&'a Moves>, Option<&'a Lesson>),
+    (moves, lesson): (Option<&'a Moves>, Option<&'a Front>),
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Message> {
