@@ -1,7 +1,7 @@
 //! Time to the first frame and memory, beside an empty window of the same toolkit: `cargo bench
 //! --bench start`. Ends with 1 when a budget is missed.
 //!
-//! Both windows open in turn on a virtual screen (Debian: xvfb) with the software renderer; a
+//! Both windows, of one size, open in turn on a virtual screen (Debian: xvfb) with the software renderer; a
 //! frame is there when the first pixel of the screen is no longer black. Memory is what is resident
 //! two seconds later.
 #![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a bench may be blunt")]
@@ -33,7 +33,9 @@ struct Opened {
 
 fn main() -> ExitCode {
     if std::env::args().any(|argument| argument == EMPTY) {
-        iced::run(|_: &mut (), _: ()| (), nothing).unwrap();
+        let size = iced::Size::new(SCREEN.0 as f32, SCREEN.1 as f32);
+        let empty = iced::application(|| (), |_: &mut (), _: ()| (), nothing).window_size(size);
+        empty.run().unwrap();
         return ExitCode::SUCCESS;
     }
     let folder = tempfile::tempdir().unwrap();

@@ -9,6 +9,7 @@ pub mod files;
 pub mod find;
 mod focus;
 pub mod keys;
+mod letters;
 mod opening;
 pub mod page;
 pub mod printing;
@@ -24,6 +25,7 @@ pub mod widget;
 
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
+use std::{panic, thread};
 
 use directories::{ProjectDirs, UserDirs};
 use iced::{Settings as Window, window};
@@ -47,24 +49,27 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
         Some(folder) => Arc::new(Folder(folder.to_owned())),
         None => Arc::new(Shipped),
     };
-    // iced may ask for the first state again; it then gets a fresh one from the shipped lessons.
-    let start = Mutex::new(Some(Start {
-        build,
-        source,
-        watched: lessons.map(Path::to_owned),
-        folders: folders.clone(),
-    }));
+    let watched = lessons.map(Path::to_owned);
+    let start = Start { build, source, watched, folders: folders.clone() };
+    // Letters and the first state are made ready while the window waits for its screen.
+    thread::spawn(letters::load);
+    let first = Mutex::new(Some(thread::spawn(|| App::new(start))));
     let boot = move || {
         opening::opened();
-        let first = start.lock().ok().and_then(|mut start| start.take());
-        App::new(first.unwrap_or_else(|| Start {
-            build: None,
-            source: Arc::new(Shipped),
-            watched: None,
-            folders: folders.clone(),
-        }))
+        let first = first.lock().ok().and_then(|mut first| first.take());
+        match first.map(thread::JoinHandle::join) {
+            Some(Ok(first)) => first,
+            Some(Err(fault)) => panic::resume_unwind(fault),
+            // iced may ask again; it then gets a fresh state from the shipped lessons.
+            None => App::new(Start {
+                build: None,
+                source: Arc::new(Shipped),
+                watched: None,
+                folders: folders.clone(),
+            }),
+        }
     };
-    let mut program = iced::application(boot, App::update, App::view)
+    let program = iced::application(boot, App::update, App::view)
         .title(App::title)
         .theme(App::theme)
         .scale_factor(App::scale)
@@ -77,9 +82,6 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
             exit_on_close_request: false,
             ..window::Settings::default()
         });
-    for font in theme::FONTS {
-        program = program.font(font);
-    }
     opening::guarded(|| program.run())
 }
 

@@ -3,6 +3,7 @@
 use std::panic::{self, AssertUnwindSafe};
 use std::sync::OnceLock;
 use std::sync::atomic::{AtomicBool, Ordering};
+use std::thread;
 
 use iced::window::Position;
 use iced::{Point, Size};
@@ -38,7 +39,8 @@ pub fn opened() {
 pub fn guarded(run: impl FnOnce() -> iced::Result) -> Result<(), CannotOpen> {
     let usual = panic::take_hook();
     panic::set_hook(Box::new(move |panic| {
-        if OPEN.load(Ordering::Relaxed) {
+        let is_ours = thread::current().name() != Some("main");
+        if is_ours || OPEN.load(Ordering::Relaxed) {
             usual(panic);
         }
     }));

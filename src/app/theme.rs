@@ -10,8 +10,8 @@ use iced::{Color, Font, Theme, color};
 
 use crate::plot::Role;
 
-/// The family, and its files, to be loaded before the first frame.
-pub use crate::plot::{FAMILY, FONTS};
+/// The family of all letters.
+pub use crate::plot::FAMILY;
 
 /// Running text.
 pub const REGULAR: Font = Font::with_name(FAMILY);

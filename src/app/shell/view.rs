@@ -9,7 +9,7 @@ use crate::app::screen::Place;
 use crate::app::screen::reading::{self, Around, MARGIN};
 use crate::app::theme::{self, MEASURE, UNIT};
 use crate::app::widget::inert::inert;
-use crate::app::{question, strip};
+use crate::app::{letters, question, strip};
 
 /// From this width on there is room for the rail beside the page.
 const RAIL_FROM: f32 = 860.0;
@@ -24,6 +24,7 @@ fn beside(width: f32) -> f32 {
 impl App {
     /// What the window shows.
     pub fn view(&self) -> Element<'_, Message> {
+        letters::load();
         let width = self.size().width;
         let lessons = self.library.fronts();
         let page = container(self.page(width)).style(theme::page).width(Fill).height(Fill);

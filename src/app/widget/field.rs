@@ -88,6 +88,26 @@ pub fn full<'a>(
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Event> {
+    whole(place, id, desk, settings, heading)
+}
+
+/// The full field without the symbol, for a reader who may not have met symbols yet.
+pub fn in_words<'a>(
+    place: &str,
+    id: AnyId,
+    desk: &'a Desk,
+    settings: &'a Settings,
+) -> Element<'a, Event> {
+    whole(place, id, desk, settings, |entry| name(entry).into())
+}
+
+fn whole<'a>(
+    place: &str,
+    id: AnyId,
+    desk: &'a Desk,
+    settings: &'a Settings,
+    heading: fn(&'static Entry) -> Element<'a, Event>,
+) -> Element<'a, Event> {
     let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
     let event = event(place, id);
     let step = |up| Act::Stepped(Step { up, coarse: false });
@@ -99,7 +119,7 @@ pub fn full<'a>(
     let (words, style) = hint(place, entry, desk, settings);
     column![
         headed(
-            entry,
+            heading(entry),
             settings.room() >= STACKED,
             row![
                 input(place, entry, desk, settings).width(Length::Fixed(width(settings, 150.0))),
@@ -128,7 +148,7 @@ pub fn compact<'a>(
     let (words, style) = hint(place, entry, desk, settings);
     column![
         headed(
-            entry,
+            heading(entry),
             settings.room() >= theme::TIGHT,
             input(place, entry, desk, settings).width(Length::Fixed(width(settings, 132.0))),
         ),
@@ -186,26 +206,27 @@ fn width(settings: &Settings, usual: f32) -> f32 {
 
 /// The name of a number and its field, beside each other or one under the other.
 fn headed<'a>(
-    entry: &'static Entry,
+    heading: Element<'a, Event>,
     beside: bool,
     field: impl Into<Element<'a, Event>>,
 ) -> Element<'a, Event> {
     if beside {
-        row![heading(entry), field.into()].spacing(UNIT).align_y(Center).into()
+        row![heading, field.into()].spacing(UNIT).align_y(Center).into()
     } else {
-        column![heading(entry), field.into()].spacing(UNIT / 2.0).into()
+        column![heading, field.into()].spacing(UNIT / 2.0).into()
     }
 }
 
 fn heading<'a>(entry: &'static Entry) -> Element<'a, Event> {
-    row![
-        text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill),
-        formula::inline(entry.symbol, size::LABEL),
-    ]
-    .spacing(UNIT)
-    .align_y(Center)
-    .width(Fill)
-    .into()
+    row![name(entry), formula::inline(entry.symbol, size::LABEL),]
+        .spacing(UNIT)
+        .align_y(Center)
+        .width(Fill)
+        .into()
+}
+
+fn name<'a>(entry: &'static Entry) -> text::Text<'a, iced::Theme> {
+    text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill)
 }
 
 struct Input<'a> {

@@ -3,7 +3,7 @@
 //! for a reader, and the state of widgets lasts from one event to the next.
 
 use std::path::PathBuf;
-use std::sync::{Arc, Once};
+use std::sync::Arc;
 
 use heftwise::app::screen::{Place, reading};
 use heftwise::app::shell::{App, Folders, Message, Start};
@@ -84,7 +84,6 @@ pub fn lesson(id: &str) -> Rig {
 impl Rig {
     /// Opens the window.
     pub fn open(start: Start, size: Size) -> Self {
-        load_fonts();
         let (app, task) = App::new(start);
         let mut rig = Self {
             app,
@@ -396,14 +395,4 @@ pub fn file(folder: &TempDir, name: &str, text: &str) -> PathBuf {
     let path = folder.path().join(name);
     std::fs::write(&path, text).unwrap();
     path
-}
-
-fn load_fonts() {
-    static ONCE: Once = Once::new();
-    ONCE.call_once(|| {
-        let mut fonts = iced_test::renderer::graphics::text::font_system().write().unwrap();
-        for font in theme::FONTS {
-            fonts.load_font(font.into());
-        }
-    });
 }

@@ -32,7 +32,7 @@ pub fn card<'a>(
     });
     let inside = column![
         text(title).size(size::MINOR).font(SEMIBOLD).width(Fill),
-        field::full(MASS_FIELD, MASS.any(), desk, settings).map(Message::Field),
+        field::in_words(MASS_FIELD, MASS.any(), desk, settings).map(Message::Field),
         answer(desk, settings),
         text(
             "Type a number with its unit, drag the slider, or press ↑ and ↓ in the field. What \
