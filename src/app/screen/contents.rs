@@ -12,7 +12,7 @@ use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, MEASURE, SEMIBOLD, UNIT, size};
 use crate::app::widget::field;
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::lesson::Library;
+use crate::lesson::{Front, Library};
 use crate::notebook::Notebook;
 pub use welcome::MASS_FIELD;
 
@@ -59,7 +59,9 @@ impl<'a> Contents<'a> {
     pub fn view(self) -> Element<'a, Message> {
         let Self { desk, settings, .. } = self;
         let lessons = self.library.fronts();
-        let cards = lessons.iter().map(|lesson| self.card(lesson));
+        let next = lessons.iter().find(|lesson| !self.is_finished(&lesson.id));
+        let is_next = |lesson: &Front| next.is_some_and(|next| next.id == lesson.id);
+        let cards = lessons.iter().map(|lesson| self.card(lesson, is_next(lesson)));
         let empty = lessons.is_empty().then(|| {
             text("There are no lessons here. Start Heftwise without --lessons to read its own.")
                 .size(size::BODY)
@@ -97,13 +99,14 @@ impl<'a> Contents<'a> {
         super::scrolled(page)
     }
 
+    fn is_finished(self, id: &str) -> bool {
+        self.notebook.lesson(id).is_some_and(|record| record.finished.is_some())
+    }
+
     /// The lesson last read and the section the page stood at, unless it is finished.
     fn go_on(self) -> Option<Element<'a, Message>> {
-        let lesson = self.library.lesson(self.settings.lesson.as_deref()?)?;
-        let record = self.notebook.lesson(&lesson.front.id);
-        if record.is_some_and(|record| record.finished.is_some()) {
-            return None;
-        }
+        let id = self.settings.lesson.as_deref().filter(|id| !self.is_finished(id))?;
+        let lesson = self.library.lesson(id)?;
         let anchor = self.settings.section.as_deref();
         let heading = anchor.and_then(|it| lesson.headings.iter().find(|h| h.anchor == it));
         let place = match heading {

@@ -1,7 +1,7 @@
 //! The card of one lesson.
 
 use iced::widget::{Column, Row, column, container, row, text};
-use iced::{Element, Fill, Padding};
+use iced::{Center, Element, Fill, Padding};
 
 use super::{Contents, Message};
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
@@ -10,12 +10,14 @@ use crate::lesson::{Front, Library, Minutes};
 use crate::notebook::Record;
 
 impl<'a> Contents<'a> {
-    /// A lesson: how long it takes, what it is for, what to read first, how far the reader has come.
-    pub(super) fn card(self, lesson: &'a Front) -> Element<'a, Message> {
+    /// A lesson: how long it takes, what it is for, what to read first, how far the reader has come. All
+    /// that it is for is told of the `next` one alone; of the others the first, so that many can be
+    /// seen at once.
+    pub(super) fn card(self, lesson: &'a Front, next: bool) -> Element<'a, Message> {
         let record = self.notebook.lesson(&lesson.id);
         let minutes = self.library.minutes(lesson).map(in_words);
-        let goals = lesson.goals.iter().map(|goal| {
-            let mark = text("•").size(size::LABEL).style(theme::soft);
+        let goals = lesson.goals.iter().take(if next { usize::MAX } else { 1 }).map(|goal| {
+            let mark = next.then(|| text("•").size(size::LABEL).style(theme::soft));
             let goal = text(goal).size(size::LABEL).style(theme::soft).width(Fill);
             row![mark, goal].spacing(UNIT).into()
         });
@@ -36,9 +38,16 @@ impl<'a> Contents<'a> {
             .spacing(UNIT),
             Column::with_children(goals).spacing(UNIT / 2.0),
             self.needs(lesson),
-            text(progress).size(size::LABEL).font(SEMIBOLD).width(Fill),
-            pressable(Kind::Main, text(word).size(size::LABEL))
+            row![
+                text(progress).size(size::LABEL).font(SEMIBOLD).width(Fill),
+                pressable(
+                    if next { Kind::Main } else { Kind::Plain },
+                    text(word).size(size::LABEL)
+                )
                 .on_press(Message::Lesson(lesson.id.clone())),
+            ]
+            .spacing(UNIT)
+            .align_y(Center),
         ]
         .spacing(UNIT);
         container(inside).style(theme::block).padding(2.0 * UNIT).width(Fill).into()
@@ -46,14 +55,12 @@ impl<'a> Contents<'a> {
 
     /// The lessons to read first, each a way there.
     fn needs(self, lesson: &'a Front) -> Option<Element<'a, Message>> {
-        let finished =
-            |id: &str| self.notebook.lesson(id).is_some_and(|record| record.finished.is_some());
         let needs: Vec<Element<'a, Message>> = lesson
             .needs
             .iter()
             .filter_map(|id| self.library.fronts().iter().find(|front| front.id == *id))
             .map(|need| {
-                let mark = if finished(&need.id) { "✓ " } else { "" };
+                let mark = if self.is_finished(&need.id) { "✓ " } else { "" };
                 pressable(Kind::Word, text(format!("{mark}{}", need.title)).size(size::LABEL))
                     .on_press(Message::Lesson(need.id.clone()))
                     .into()
