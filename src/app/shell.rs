@@ -40,6 +40,7 @@ use crate::app::{files, find, focus, theme};
 use crate::lesson::{Folder, Joined, Lesson, Library, Source};
 use crate::sheet::file::Stamp;
 use crate::sheet::file::autosave::Slot;
+use crate::sheet::presets;
 
 pub use message::Message;
 
@@ -140,6 +141,8 @@ impl App {
         let own_lessons = preferences::stand(own.as_ref(), &library);
         let welcome = start.build.is_none() && !Settings::are_kept(&start.folders.settings);
         let (mut desk, told) = filing::first_desk(start.build.as_deref());
+        // The first field asks for them: better here, beside the window, than while it waits.
+        presets::tables();
         desk.company = Company::remembered(&settings.companions);
         let (book, book_told) = Book::open(&start.folders.notebook);
         let told: Vec<String> = told.into_iter().chain(book_told).collect();
