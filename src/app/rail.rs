@@ -9,7 +9,7 @@ use crate::app::find::view::Act;
 use crate::app::screen::Place;
 use crate::app::settings::Settings;
 use crate::app::shell::Message;
-use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
+use crate::app::theme::{self, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, Pressable, pressable};
 use crate::lesson::Front;
 use crate::quantity::{catalogue, catalogue::machine::MASS};
@@ -80,7 +80,7 @@ impl<'a> Rail<'a> {
     fn inside(self) -> Element<'a, Message> {
         let line = || rule::horizontal(1).style(theme::hairline);
         column![
-            text("Heftwise").size(size::MINOR).font(BOLD),
+            text("Heftwise").size(size::LABEL).font(SEMIBOLD).style(theme::soft),
             build(self.desk, self.settings),
             line(),
             screens(self.place),
@@ -133,7 +133,7 @@ fn build<'a>(desk: &'a Desk, settings: &'a Settings) -> Element<'a, Message> {
         act("Redo", Message::Redo, desk.history.can_redo()),
     ];
     column![
-        text(desk.name()).size(size::BODY).font(SEMIBOLD),
+        text(desk.name()).size(size::MINOR).font(SEMIBOLD),
         row![mass, text(standing(desk)).size(size::SMALL).style(theme::soft),]
             .spacing(UNIT)
             .align_y(iced::Center),

@@ -59,7 +59,7 @@ pub fn view<'a>(
         pressable(Kind::Word, text(words).size(size::SMALL)).on_press(Message::StripTurned)
     });
     let title = (width >= TITLED)
-        .then(|| text("What else\nmoved").size(size::SMALL).font(SEMIBOLD).width(72));
+        .then(|| text("What else\nmoved").size(size::LABEL).font(SEMIBOLD).width(72));
     let (padding, low) = if tight { ([2.0, UNIT], LOW) } else { ([UNIT, 2.0 * UNIT], HEIGHT) };
     container(
         row![title, inside, more]

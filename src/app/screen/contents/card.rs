@@ -30,10 +30,10 @@ impl<'a> Contents<'a> {
         let progress = progress.into_iter().flatten().collect::<Vec<_>>().join(" · ");
         let inside = column![
             row![
-                text(&lesson.title).size(size::HEADING).font(SEMIBOLD).width(Fill),
+                text(&lesson.title).size(size::MINOR).font(SEMIBOLD).width(Fill),
                 // On the line of the title, which is larger.
                 container(text(minutes.unwrap_or_default()).size(size::LABEL).style(theme::soft))
-                    .padding(Padding::ZERO.top(UNIT)),
+                    .padding(Padding::ZERO.top(UNIT / 2.0)),
             ]
             .spacing(UNIT),
             Column::with_children(goals).spacing(UNIT / 2.0),
