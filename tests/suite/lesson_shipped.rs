@@ -57,3 +57,11 @@ fn shipped_lessons_come_in_order_with_their_pictures() {
         assert!(reading_minutes(lesson) <= lesson.front.minutes.unwrap_or(0) as usize);
     }
 }
+
+#[test]
+fn the_front_matter_read_alone_says_what_the_whole_lesson_says() {
+    let library = Library::load(Shipped);
+    let alone = library.fronts().to_vec();
+    let whole: Vec<_> = library.lessons().map(|lesson| lesson.front.clone()).collect();
+    assert_eq!(alone, whole);
+}
