@@ -30,9 +30,21 @@ pub fn kept<'a, Message: 'static>(
     of: impl Hash,
     make: impl Fn() -> Element<'static, Message> + 'a,
 ) -> Element<'a, Message> {
+    Element::new(Kept { of: digest(of), make: Box::new(make) })
+}
+
+/// Keeps what `make` makes of a thing, and of nothing else, until the thing is another.
+pub fn kept_of<'a, T: Hash + 'a, Message: 'static>(
+    thing: T,
+    make: fn(&T) -> Element<'static, Message>,
+) -> Element<'a, Message> {
+    Element::new(Kept { of: digest(&thing), make: Box::new(move || make(&thing)) })
+}
+
+fn digest(of: impl Hash) -> u64 {
     let mut hasher = DefaultHasher::new();
     of.hash(&mut hasher);
-    Element::new(Kept { of: hasher.finish(), make: Box::new(make) })
+    hasher.finish()
 }
 
 /// The content, its state, and where it stands within the place of the whole.
