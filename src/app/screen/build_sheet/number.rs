@@ -32,7 +32,7 @@ pub fn given<'a>(
         known: standing.map(Known::of),
         used: open.then(|| format!("{}{source}", used_for(entry.id))),
     };
-    kept_of(given, Given::view)
+    kept_of(Fill, given, Given::view)
 }
 
 /// All that the line of a number to change shows.
@@ -115,7 +115,11 @@ pub fn answer<'a>(
         Value::Invalid(_) => ("no answer".to_owned(), false),
     };
     let known = standing.filter(|_| is_pinned).map(Known::of);
-    kept_of(Answer { id: entry.id, label: entry.label, shown, is_pinned, known }, Answer::view)
+    kept_of(
+        Fill,
+        Answer { id: entry.id, label: entry.label, shown, is_pinned, known },
+        Answer::view,
+    )
 }
 
 /// All that the line of a number found shows.
