@@ -1,8 +1,9 @@
 //! The build: every number the reader entered, the parts, the file they live in and its history.
 //!
 //! A [`Sheet`] *is* the text of its file. It is read once into numbers, names and parts; every
-//! [`Edit`] changes only the lines it has to and reads the text anew. So a comment, an unknown
-//! number or an odd layout can never be lost, and undo gives back the file byte for byte.
+//! [`Edit`] changes only the lines it has to. Text written over text changes nothing else; after any
+//! other edit the text is read anew. So a comment, an unknown number or an odd layout can never be
+//! lost, and undo gives back the file byte for byte.
 
 mod contents;
 pub mod demo;
@@ -11,6 +12,7 @@ mod edit;
 pub mod family;
 pub mod file;
 mod history;
+mod parsed;
 mod part;
 pub mod presets;
 mod read;
@@ -100,7 +102,7 @@ impl Sheet {
     }
 
     /// The parts list.
-    pub fn parts(&self) -> &[Part] {
+    pub fn parts(&self) -> &[Arc<Part>] {
         &self.contents.entries.parts
     }
 

@@ -140,13 +140,18 @@ fn ladder(entry: &Entry, set: UnitSet) -> Vec<&'static Unit> {
 
 /// The unit of a ladder in which the shown number has a handy size, 1 to 999 where possible.
 fn handy(entry: &Entry, ladder: &[&'static Unit], si: f64) -> &'static Unit {
-    let size = |unit: &Unit| show::rounded(unit.from_si(si)).abs();
+    let reaches = |unit: &Unit, size: f64| {
+        let value = unit.from_si(si).abs();
+        // Rounding to three figures moves a number by half a hundredth of it at most.
+        let is_near = (value - size).abs() < 0.01 * size;
+        (if is_near { show::rounded(value) } else { value }) >= size
+    };
     if si == 0.0 || !si.is_finite() {
         return homely(entry, ladder);
     }
-    let place = ladder.iter().rposition(|unit| size(unit) >= 1.0).unwrap_or(0);
+    let place = ladder.iter().rposition(|unit| reaches(unit, 1.0)).unwrap_or(0);
     match ladder.get(place..).unwrap_or_default() {
-        [unit, next, ..] if size(unit) >= 1000.0 && size(next) >= 0.1 => next,
+        [unit, next, ..] if reaches(unit, 1000.0) && reaches(next, 0.1) => next,
         [unit, ..] => unit,
         [] => unit::si_unit(entry.dimension),
     }

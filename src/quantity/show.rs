@@ -138,7 +138,12 @@ fn scientific(value: f64, figures: usize) -> String {
 
 /// The power of ten of the first digit, after rounding.
 fn exponent(value: f64, figures: usize) -> i32 {
-    scientific(value, figures).split_once('e').and_then(|(_, e)| e.parse().ok()).unwrap_or(0)
+    power_of(&scientific(value, figures))
+}
+
+/// The power of ten of a number written with one.
+fn power_of(scientific: &str) -> i32 {
+    scientific.split_once('e').and_then(|(_, power)| power.parse().ok()).unwrap_or(0)
 }
 
 /// How many places behind the decimal point the last of so many figures stands.
@@ -151,12 +156,12 @@ fn digits(value: f64, figures: usize) -> String {
     if value == 0.0 {
         return "0".to_owned();
     }
-    let power = exponent(value, figures);
-    if (-6..9).contains(&power) {
-        let places = usize::try_from(place(value, figures)).unwrap_or(0);
-        return plain(rounded_to(value, figures), places);
-    }
     let text = scientific(value, figures);
+    let power = power_of(&text);
+    if (-6..9).contains(&power) {
+        let places = usize::try_from(figures as i32 - 1 - power).unwrap_or(0);
+        return plain(text.parse().unwrap_or(value), places);
+    }
     let mantissa = text.split_once('e').map_or(text.as_str(), |(mantissa, _)| mantissa);
     format!("{}×10{}", mantissa.replace('-', "−"), raised(power))
 }

@@ -2,10 +2,9 @@
 
 use std::collections::BTreeMap;
 use std::ops::Deref;
-use std::sync::OnceLock;
+use std::sync::{Arc, OnceLock};
 
-use toml_edit::Document;
-
+use super::parsed::Parsed;
 use super::part::{Part, TrialMass};
 use super::report::Report;
 use super::sum::Reading;
@@ -15,14 +14,14 @@ use crate::quantity::AnyId;
 #[derive(Debug, Clone, Default)]
 pub(super) struct Contents {
     pub text: String,
-    /// What the text without byte order mark was parsed to; none where nobody has parsed it.
-    pub document: Option<Document<String>>,
+    /// Where things stand in the text without byte order mark; none where nobody has parsed it.
+    pub parsed: Option<Parsed>,
     pub format: i64,
     pub entries: Entries,
     pub reports: Vec<Report>,
 }
 
-/// The document follows from the text.
+/// Where things stand follows from the text.
 impl PartialEq for Contents {
     fn eq(&self, other: &Self) -> bool {
         self.text == other.text
@@ -42,22 +41,23 @@ pub(super) struct Entries {
     pub trial: Option<TrialMass>,
 }
 
-/// The parts list, and each part in numbers once they were asked for: of thousands, an edit changes one.
+/// The parts list, and each part in numbers once they were asked for: of thousands, an edit changes one,
+/// and the build before it shares the others.
 #[derive(Debug, Clone, Default)]
 pub(super) struct Parts {
-    list: Vec<Part>,
+    list: Vec<Arc<Part>>,
     readings: OnceLock<Vec<Reading>>,
 }
 
 impl Parts {
     /// Each part in numbers, in the order of the list.
     pub fn readings(&self) -> &[Reading] {
-        self.readings.get_or_init(|| self.list.iter().map(Reading::of).collect())
+        self.readings.get_or_init(|| self.list.iter().map(|part| Reading::of(part)).collect())
     }
 
     /// Changes a part; nothing when there is no such part.
     pub fn change<T>(&mut self, index: usize, change: impl FnOnce(&mut Part) -> T) -> Option<T> {
-        let part = self.list.get_mut(index)?;
+        let part = Arc::make_mut(self.list.get_mut(index)?);
         let done = change(part);
         if let Some(reading) = self.readings.get_mut().and_then(|all| all.get_mut(index)) {
             *reading = Reading::of(part);
@@ -66,7 +66,7 @@ impl Parts {
     }
 
     /// Puts a part in before the one of that place, or at the end.
-    pub fn insert(&mut self, index: usize, part: Part) {
+    pub fn insert(&mut self, index: usize, part: Arc<Part>) {
         let index = index.min(self.list.len());
         if let Some(readings) = self.readings.get_mut() {
             readings.insert(index, Reading::of(&part));
@@ -75,7 +75,7 @@ impl Parts {
     }
 
     /// Takes a part out; nothing when there is no such part.
-    pub fn remove(&mut self, index: usize) -> Option<Part> {
+    pub fn remove(&mut self, index: usize) -> Option<Arc<Part>> {
         let there = index < self.list.len();
         if let Some(readings) = self.readings.get_mut().filter(|_| there) {
             readings.remove(index);
@@ -92,9 +92,9 @@ impl PartialEq for Parts {
 }
 
 impl Deref for Parts {
-    type Target = [Part];
+    type Target = [Arc<Part>];
 
-    fn deref(&self) -> &[Part] {
+    fn deref(&self) -> &[Arc<Part>] {
         &self.list
     }
 }

@@ -1,17 +1,20 @@
 //! Making one change: to what the build says and to its text, which then have to agree.
 
-use std::borrow::Cow;
+use std::ops::Range;
+use std::sync::Arc;
 
-use toml_edit::Document;
+use toml_edit::Value;
 
 use super::contents::{Contents, Entries};
 use super::edit::{Edit, EditRefused};
+use super::parsed::Parsed;
 use super::part::{Axis, Part, PartField, TrialMass};
 use super::read::{self, BYTE_ORDER_MARK};
+use super::report::{Position, Report};
 use super::write::{self, listed, quoted};
 use super::{FORMAT, LARGEST, sum};
 use crate::quantity::catalogue::machine::MASS;
-use crate::quantity::{Amount, AnyId, Topic, catalogue};
+use crate::quantity::{Amount, AnyId, catalogue};
 use crate::rules::catalogue::partner;
 
 /// The contents after one change.
@@ -22,7 +25,9 @@ pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, Edit
     let body = contents.text.strip_prefix(BYTE_ORDER_MARK);
     let mut draft = Draft {
         text: body.unwrap_or(&contents.text).to_owned(),
-        document: contents.document.as_ref().map(Cow::Borrowed),
+        parsed: contents.parsed.clone(),
+        reports: &contents.reports,
+        is_as_read: true,
         entries: contents.entries.clone(),
     };
     draft.make(edit)?;
@@ -32,11 +37,19 @@ pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, Edit
     if draft.text.len() > LARGEST {
         return Err(EditRefused::TooLarge);
     }
-    match read::read(&draft.text) {
+    let Draft { text, parsed, is_as_read, entries, .. } = draft;
+    if is_as_read {
+        let reports = contents.reports.clone();
+        let changed = Contents { text, parsed, format: contents.format, entries, reports };
+        debug_assert!(
+            read::read(&changed.text).is_ok_and(|read| read == changed),
+            "the text says something else after {edit:?}"
+        );
+        return Ok(changed);
+    }
+    match read::read(&text) {
         // What was made of the parts that did not change goes on with them.
-        Ok(read) if read.entries == draft.entries => {
-            Ok(Contents { entries: draft.entries, ..read })
-        }
+        Ok(read) if read.entries == entries => Ok(Contents { entries, ..read }),
         _ => Err(EditRefused::Layout(
             "The file is laid out in a way this change cannot be written into. Change it in a \
              text editor, then open the build again."
@@ -48,20 +61,35 @@ pub(super) fn changed(contents: &Contents, edit: &Edit) -> Result<Contents, Edit
 /// A build being changed: its text without byte order mark, and what it says.
 struct Draft<'a> {
     text: String,
-    /// What the text was parsed to, until it changes.
-    document: Option<Cow<'a, Document<String>>>,
+    /// Where things stand in the text; none when its lines have changed since it was parsed.
+    parsed: Option<Parsed>,
+    /// What was reported of the text when it was read.
+    reports: &'a [Report],
+    /// Whether text was written over text and nothing else, so that all of it still says and
+    /// reports what it did, but for the entries changed here.
+    is_as_read: bool,
     entries: Entries,
 }
 
+/// A value by its place in the document, and whether it is text.
+type Stood = (Range<usize>, bool);
+
+fn stood(value: &Value) -> Option<Stood> {
+    Some((value.span()?, value.is_str()))
+}
+
 impl Draft<'_> {
-    /// The text with its document.
+    /// What the text was parsed to.
+    fn parsed(&mut self) -> Result<&Parsed, EditRefused> {
+        let parsed = self.parsed.take().map_or_else(|| write::parse(&self.text), Ok)?;
+        Ok(self.parsed.insert(parsed))
+    }
+
+    /// The text with its document, which says where things stand in it.
     fn written(&mut self) -> Result<write::Written<'_>, EditRefused> {
-        let document = match self.document.take() {
-            Some(document) => document,
-            None => Cow::Owned(write::parse(self.text.clone())?),
-        };
-        let document = self.document.insert(document).as_table();
-        Ok(write::Written { text: &self.text, document })
+        let fresh = self.parsed.take().filter(Parsed::is_fresh);
+        let parsed = fresh.map_or_else(|| write::parse(&self.text), Ok)?;
+        Ok(write::Written { text: &self.text, document: self.parsed.insert(parsed).document() })
     }
 
     /// Writes a change into the text.
@@ -71,9 +99,56 @@ impl Draft<'_> {
     ) -> Result<(), EditRefused> {
         let text = change(self.written()?)?;
         if text != self.text {
-            (self.text, self.document) = (text, None);
+            (self.text, self.parsed, self.is_as_read) = (text, None, false);
         }
         Ok(())
+    }
+
+    /// Writes text over a value.
+    fn write_over(&mut self, (value, is_text): Stood, literal: &str) -> Result<(), EditRefused> {
+        let now = self.parsed()?.now(&value);
+        let old = self.text.get(now.clone()).ok_or_else(|| write::odd(literal))?;
+        if old == literal {
+            return Ok(());
+        }
+        let is_like_it = is_text && !old.contains('\n') && !self.is_reported_after(now.end);
+        self.text = write::splice(&self.text, now, literal);
+        match self.parsed.as_mut().filter(|_| is_like_it) {
+            Some(parsed) => parsed.write_over(&value, literal.len()),
+            None => (self.parsed, self.is_as_read) = (None, false),
+        }
+        Ok(())
+    }
+
+    /// Whether something is reported further on in the line that holds a byte.
+    fn is_reported_after(&self, byte: usize) -> bool {
+        if self.reports.is_empty() {
+            return false;
+        }
+        let at = Position::of(&self.text, byte);
+        let mut places = self.reports.iter().map(|report| report.position);
+        places.any(|place| place.line == at.line && place > at)
+    }
+
+    /// Writes text over an entry, or adds the entry.
+    fn put(
+        &mut self,
+        under: write::Under<'_>,
+        key: &str,
+        literal: &str,
+    ) -> Result<(), EditRefused> {
+        match write::value(self.parsed()?.document(), under, key)?.and_then(stood) {
+            Some(value) => self.write_over(value, literal),
+            None => self.write(|written| write::put(written, under, key, literal)),
+        }
+    }
+
+    /// Writes text over an entry of a part, or adds the entry.
+    fn put_in_part(&mut self, index: usize, key: &str, literal: &str) -> Result<(), EditRefused> {
+        match write::part_value(self.parsed()?.document(), index, key)?.and_then(stood) {
+            Some(value) => self.write_over(value, literal),
+            None => self.write(|written| write::put_in_part(written, index, key, literal)),
+        }
     }
 
     fn make(&mut self, edit: &Edit) -> Result<(), EditRefused> {
@@ -119,7 +194,7 @@ impl Draft<'_> {
             self.clear(if pair.one == id { pair.other } else { pair.one })?;
         }
         let place = self.home(id)?;
-        self.write(|written| write::put(written, place, id.name(), &quoted(text)))?;
+        self.put(place, id.name(), &quoted(text))?;
         self.entries.numbers.insert(id, text.to_owned());
         Ok(())
     }
@@ -150,6 +225,7 @@ impl Draft<'_> {
     fn reread_number(&mut self, id: AnyId) -> Result<(), EditRefused> {
         let read =
             read::read(&self.text).map_err(|error| EditRefused::Layout(error.to_string()))?;
+        self.parsed = read.parsed;
         match read.entries.numbers.get(&id) {
             Some(text) => self.entries.numbers.insert(id, text.clone()),
             None => self.entries.numbers.remove(&id),
@@ -161,30 +237,31 @@ impl Draft<'_> {
     fn home(&mut self, id: AnyId) -> Result<write::Under<'static>, EditRefused> {
         let unknown = || EditRefused::Layout(format!("`{id}` is no quantity of the catalogue."));
         let entry = catalogue::find(id.name()).ok_or_else(unknown)?;
-        let own = Some(entry.topic.key());
-        let document = self.written()?.document;
-        let holds = |place: &write::Under<'static>| match place {
-            Some(table) => document
-                .get(table)
-                .and_then(|item| item.as_table_like())
-                .is_some_and(|table| table.contains_key(id.name())),
-            None => document.contains_key(id.name()),
+        let own: write::Under<'static> = Some(entry.topic.key());
+        let document = self.parsed()?.document();
+        let holds = |place: write::Under<'static>| {
+            matches!(write::value(document, place, id.name()), Ok(Some(_)))
         };
-        if holds(&own) {
+        if holds(own) {
             return Ok(own);
         }
         // The first in the file counts, as when reading.
-        let tables = document.iter().map(|(key, _)| read::topic(key).map(Topic::key));
-        let mut others = tables.filter(|place| place.is_some()).chain([None]);
-        Ok(others.find(holds).unwrap_or(own))
+        let places = document.iter().filter_map(|(key, _)| match read::topic(key) {
+            Some(topic) => Some(Some(topic.key())),
+            None => (key == id.name()).then_some(None),
+        });
+        let mut others = places.filter(|place| holds(*place));
+        Ok(others.next().unwrap_or(own))
     }
 
     fn words(&mut self, key: &str, words: &str) -> Result<(), EditRefused> {
-        self.write(|written| match (words.is_empty(), written.document.contains_key(key)) {
-            (false, _) => write::put(written, None, key, &quoted(words)),
-            (true, true) => write::take_out(written, None, key),
-            (true, false) => Ok(written.text.to_owned()),
-        })
+        if !words.is_empty() {
+            return self.put(None, key, &quoted(words));
+        }
+        if self.parsed()?.document().contains_key(key) {
+            self.write(|written| write::take_out(written, None, key))?;
+        }
+        Ok(())
     }
 
     /// Changes a part as listed.
@@ -199,7 +276,7 @@ impl Draft<'_> {
 
     fn add(&mut self, part: &Part) -> Result<(), EditRefused> {
         self.write(|written| write::add_part(written, part))?;
-        self.entries.parts.insert(self.entries.parts.len(), part.clone());
+        self.entries.parts.insert(self.entries.parts.len(), Arc::new(part.clone()));
         Ok(())
     }
 
@@ -213,7 +290,7 @@ impl Draft<'_> {
             PartField::Name => text.clone_into(&mut part.name),
             _ => text.clone_into(&mut part.mass),
         })?;
-        self.write(|written| write::part_entry(written, index, key, Some(&quoted(text))))
+        self.put_in_part(index, key, &quoted(text))
     }
 
     fn set_place(&mut self, index: usize, axis: Axis, text: &str) -> Result<(), EditRefused> {
@@ -223,21 +300,23 @@ impl Draft<'_> {
             text.clone_into(&mut at[axis.index()]);
             (at.clone(), placed)
         })?;
-        self.write(|written| match placed {
-            true => write::part_length(written, index, axis.index(), &quoted(text)),
-            false => write::part_entry(written, index, "at", Some(&listed(&at))),
-        })
+        if !placed {
+            return self.put_in_part(index, "at", &listed(&at));
+        }
+        let length = write::part_length(self.parsed()?.document(), index, axis.index())?;
+        let value = stood(length).ok_or_else(|| write::odd("at"))?;
+        self.write_over(value, &quoted(text))
     }
 
     fn unplace(&mut self, index: usize) -> Result<(), EditRefused> {
         if self.part(index, |part| part.at.take())?.is_some() {
-            self.write(|written| write::part_entry(written, index, "at", None))?;
+            self.write(|written| write::unplace_part(written, index))?;
         }
         Ok(())
     }
 
     fn duplicate(&mut self, index: usize) -> Result<(), EditRefused> {
-        let copy = self.part(index, |part| part.clone())?;
+        let copy = Arc::new(self.part(index, |part| part.clone())?);
         self.write(|written| write::copy_part(written, index))?;
         self.entries.parts.insert(index + 1, copy);
         Ok(())
@@ -262,12 +341,12 @@ impl Draft<'_> {
 
     fn set_trial(&mut self, trial: TrialMass) -> Result<(), EditRefused> {
         const TABLE: write::Under<'static> = Some("trial-mass");
-        self.write(|written| write::put(written, TABLE, "mass", &quoted(&trial.mass)))?;
-        let placed = self.entries.trial.as_ref().is_some_and(|before| before.at.is_some());
-        match &trial.at {
-            Some(at) => self.write(|written| write::put(written, TABLE, "at", &listed(at)))?,
-            None if placed => self.write(|written| write::take_out(written, TABLE, "at"))?,
-            None => {}
+        self.put(TABLE, "mass", &quoted(&trial.mass))?;
+        let placed = self.entries.trial.as_ref().and_then(|before| before.at.as_ref());
+        match (&trial.at, placed) {
+            (now, before) if now.as_ref() == before => {}
+            (Some(at), _) => self.put(TABLE, "at", &listed(at))?,
+            (None, _) => self.write(|written| write::take_out(written, TABLE, "at"))?,
         }
         self.entries.trial = Some(trial);
         Ok(())

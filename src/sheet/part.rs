@@ -1,7 +1,7 @@
 //! Parts and the trial mass, as the reader entered them.
 
 /// One line of the parts list, every number as typed.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Hash)]
 pub struct Part {
     /// What it is called.
     pub name: String,

@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use toml_edit::{Array, Document, Item, Table, TableLike, Value};
+use toml_edit::{Array, Item, Table, TableLike, Value};
 
 use super::contents::{Contents, Entries};
+use super::parsed::Parsed;
 use super::part::{Part, TrialMass};
 use super::report::{Position, Report, SyntaxError};
 use super::{FORMAT, syntax};
@@ -19,17 +20,17 @@ const TOP: [&str; 5] = ["format", "name", "note", "parts", "trial-mass"];
 /// Reads a text; unknown names and odd values are reported and left alone.
 pub(super) fn read(text: &str) -> Result<Contents, SyntaxError> {
     let body = text.strip_prefix(BYTE_ORDER_MARK).unwrap_or(text);
-    let document =
-        Document::parse(body.to_owned()).map_err(|error| syntax::explain(body, &error))?;
+    let parsed = Parsed::new(body).map_err(|error| syntax::explain(body, &error))?;
+    let document = parsed.document();
     let mut reader =
         Reader { body, entries: Entries::default(), own: BTreeMap::new(), reports: Vec::new() };
-    let format = reader.format(&document);
+    let format = reader.format(document);
     for (key, item) in document.iter() {
-        reader.top(key, item, place(document.as_table(), key));
+        reader.top(key, item, place(document, key));
     }
     let Reader { entries, mut reports, .. } = reader;
     reports.sort_by_key(|report| report.position);
-    Ok(Contents { text: text.to_owned(), document: Some(document), format, entries, reports })
+    Ok(Contents { text: text.to_owned(), parsed: Some(parsed), format, entries, reports })
 }
 
 struct Reader<'a> {
@@ -158,7 +159,7 @@ impl Reader<'_> {
         if let Some(tables) = item.as_array_of_tables() {
             for table in tables.iter() {
                 let part = self.part(table, table.span().map_or(byte, |span| span.start));
-                self.entries.parts.insert(usize::MAX, part);
+                self.entries.parts.insert(usize::MAX, part.into());
             }
             return;
         }
@@ -169,7 +170,7 @@ impl Reader<'_> {
         };
         for table in tables {
             let part = self.part(table, table.span().map_or(byte, |span| span.start));
-            self.entries.parts.insert(usize::MAX, part);
+            self.entries.parts.insert(usize::MAX, part.into());
         }
     }
 

@@ -6,11 +6,15 @@
 mod layout;
 mod parts;
 
-use toml_edit::{Document, InlineTable, Item, Table, TableLike, Value};
+use toml_edit::{InlineTable, Item, Table, TableLike, Value};
 
 use super::edit::EditRefused;
-use layout::{after_line, headings, line_start, splice};
-pub(super) use parts::{add_part, copy_part, move_part, part_entry, part_length, remove_part};
+use super::parsed::Parsed;
+pub(super) use layout::splice;
+use layout::{after_line, headings, line_start};
+pub(super) use parts::{
+    add_part, copy_part, move_part, part_length, part_value, put_in_part, remove_part, unplace_part,
+};
 
 /// The order of tables in a file: topics as on the build sheet, then parts, then the trial mass.
 const ORDER: [&str; 7] =
@@ -40,7 +44,31 @@ pub(super) fn listed(texts: &[String; 3]) -> String {
     format!("[{}]", quoted.join(", "))
 }
 
-/// Sets one entry, `literal` being TOML.
+/// The value of an entry; none when there is no such entry.
+pub(super) fn value<'a>(
+    document: &'a Table,
+    under: Under<'_>,
+    key: &str,
+) -> Result<Option<&'a Value>, EditRefused> {
+    let table: Option<&dyn TableLike> = match under {
+        None => Some(document),
+        Some(name) => {
+            let item = document.get(name);
+            item.map(|item| item.as_table_like().ok_or_else(|| odd(name))).transpose()?
+        }
+    };
+    value_in(table, key)
+}
+
+fn value_in<'a>(
+    table: Option<&'a dyn TableLike>,
+    key: &str,
+) -> Result<Option<&'a Value>, EditRefused> {
+    let item = table.and_then(|table| table.get(key));
+    item.map(|item| item.as_value().ok_or_else(|| odd(key))).transpose()
+}
+
+/// Adds one entry that is not there yet, `literal` being TOML.
 pub(super) fn put(
     Written { text, document }: Written<'_>,
     under: Under<'_>,
@@ -48,7 +76,7 @@ pub(super) fn put(
     literal: &str,
 ) -> Result<String, EditRefused> {
     let Some(table) = under else {
-        return put_in(text, document, key, literal, "");
+        return Ok(put_in(text, document, key, literal, ""));
     };
     match document.get(table) {
         None => Ok(new_table(text, document, table, key, literal)),
@@ -56,9 +84,9 @@ pub(super) fn put(
             Ok(new_table(text, document, table, key, literal))
         }
         Some(Item::Table(found)) if found.is_dotted() => {
-            put_in(text, found, key, literal, &format!("{table}."))
+            Ok(put_in(text, found, key, literal, &format!("{table}.")))
         }
-        Some(Item::Table(found)) => put_in(text, found, key, literal, ""),
+        Some(Item::Table(found)) => Ok(put_in(text, found, key, literal, "")),
         Some(Item::Value(Value::InlineTable(found))) => put_inline(text, found, key, literal),
         Some(_) => Err(odd(table)),
     }
@@ -110,42 +138,29 @@ pub(super) fn take_table_out(written: Written<'_>, table: &str) -> Result<String
         Some(Item::Table(found)) => {
             let keys: Vec<String> = found.iter().map(|(key, _)| key.to_owned()).collect();
             keys.iter().try_fold(text.to_owned(), |text, key| {
-                let document = parse(text.as_str())?;
-                take_out(Written { text: &text, document: &document }, Some(table), key)
+                let parsed = parse(&text)?;
+                take_out(Written { text: &text, document: parsed.document() }, Some(table), key)
             })
         }
         _ => Err(odd(table)),
     }
 }
 
-/// Sets an entry of a table with a heading or of dotted names.
-fn put_in(
-    text: &str,
-    table: &Table,
-    key: &str,
-    literal: &str,
-    prefix: &str,
-) -> Result<String, EditRefused> {
-    if let Some(item) = table.get(key) {
-        let span = item.as_value().and_then(Value::span).ok_or_else(|| odd(key))?;
-        return Ok(splice(text, span, literal));
-    }
+/// Adds an entry to a table with a heading or of dotted names.
+fn put_in(text: &str, table: &Table, key: &str, literal: &str, prefix: &str) -> String {
     let last = table.get_values().iter().filter_map(|(_, value)| value.span()).map(|s| s.end).max();
     let heading = table.span().map(|span| span.end).filter(|end| *end > 0);
     let at = last.or(heading).map_or(0, |end| after_line(text, end));
-    Ok(layout::insert_lines(text, at, &format!("{prefix}{key} = {literal}")))
+    layout::insert_lines(text, at, &format!("{prefix}{key} = {literal}"))
 }
 
-/// Sets an entry of a table in braces.
+/// Adds an entry to a table in braces.
 fn put_inline(
     text: &str,
     table: &InlineTable,
     key: &str,
     literal: &str,
 ) -> Result<String, EditRefused> {
-    if let Some(value) = table.get(key) {
-        return Ok(splice(text, value.span().ok_or_else(|| odd(key))?, literal));
-    }
     let last = table.get_values().iter().filter_map(|(_, value)| value.span()).map(|s| s.end).max();
     let braces = table.span().ok_or_else(|| odd(key))?;
     Ok(match last {
@@ -174,14 +189,15 @@ fn new_block(text: &str, document: &Table, table: &str, lines: &str) -> String {
     }
 }
 
-/// The document of a text whose sheet was read before.
-pub(super) fn parse<T: AsRef<str>>(text: T) -> Result<Document<T>, EditRefused> {
-    Document::parse(text).map_err(|error| {
+/// A text whose sheet was read before, parsed.
+pub(super) fn parse(text: &str) -> Result<Parsed, EditRefused> {
+    Parsed::new(text).map_err(|error| {
         EditRefused::Layout(format!("The file cannot be read: {}.", error.message()))
     })
 }
 
-fn odd(name: &str) -> EditRefused {
+/// Why an entry of the file cannot be changed.
+pub(super) fn odd(name: &str) -> EditRefused {
     EditRefused::Layout(format!(
         "`{name}` is written in the file in a way that cannot be changed from here. \
          Change it in a text editor, then open the build again."

@@ -1,5 +1,7 @@
 //! The difference of two builds: every number that is not the same, and which limits that turns.
 
+use std::sync::Arc;
+
 use super::outcome::Outcome;
 use super::side_by_side::ratio;
 use super::walk_round::{Finding, walk_round};
@@ -107,8 +109,8 @@ fn numbers(theirs: &Values, yours: &Values) -> (Vec<Differing>, Vec<Differing>) 
 }
 
 /// Parts are told apart by name; of two of one name, the first is held against the first.
-fn parts(theirs: &[Part], yours: &[Part]) -> Vec<DifferingPart> {
-    let mut left: Vec<&Part> = yours.iter().collect();
+fn parts(theirs: &[Arc<Part>], yours: &[Arc<Part>]) -> Vec<DifferingPart> {
+    let mut left: Vec<&Arc<Part>> = yours.iter().collect();
     let mut differing = Vec::new();
     for part in theirs {
         let place = left.iter().position(|own| own.name.trim() == part.name.trim());

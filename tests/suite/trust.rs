@@ -12,6 +12,7 @@ mod packaged;
 mod round_trip;
 mod seeds;
 mod soak;
+mod written_over;
 
 use std::path::Path;
 use std::process::Command;

@@ -158,9 +158,14 @@ impl BuildSheet {
         settings: &'a Settings,
         width: f32,
     ) -> Element<'a, Message> {
+        let given = desk.sheet().numbers().filter_map(|(id, _)| catalogue::find(id.name()));
+        let given: HashSet<Topic> = given.map(|entry| entry.topic).collect();
         let topics: Vec<Element<'a, Message>> = Topic::ALL
             .iter()
-            .filter_map(|topic| self.section(*topic, desk, settings, width))
+            .filter_map(|topic| {
+                let open = self.is_open(*topic, given.contains(topic));
+                self.section((*topic, open), desk, settings, width)
+            })
             .collect();
         let nothing = topics.is_empty().then(|| {
             text(if self.guesses && self.find.trim().is_empty() {
@@ -227,12 +232,8 @@ impl BuildSheet {
 
     /// A topic is unfolded while its numbers are being looked for or some of them are given,
     /// unless the reader has turned it.
-    fn is_open(&self, topic: Topic, desk: &Desk) -> bool {
-        let given = desk
-            .sheet()
-            .numbers()
-            .any(|(id, _)| catalogue::find(id.name()).is_some_and(|entry| entry.topic == topic));
-        !self.find.trim().is_empty() || given != self.turned.contains(&topic)
+    fn is_open(&self, topic: Topic, any_given: bool) -> bool {
+        !self.find.trim().is_empty() || any_given != self.turned.contains(&topic)
     }
 
     /// The tables of ready-made numbers that fill quantities of a topic.
@@ -279,7 +280,7 @@ impl BuildSheet {
 
     fn section<'a>(
         &'a self,
-        topic: Topic,
+        (topic, open): (Topic, bool),
         desk: &'a Desk,
         settings: &'a Settings,
         width: f32,
@@ -292,7 +293,6 @@ impl BuildSheet {
         if entries.is_empty() {
             return None;
         }
-        let open = self.is_open(topic, desk);
         let inside = open.then(|| {
             let (given, found): (Vec<_>, Vec<_>) =
                 entries.iter().copied().partition(|entry| entry.is_given());

@@ -88,7 +88,7 @@ pub fn full<'a>(
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Event> {
-    whole(place, id, desk, settings, heading)
+    whole(place, id, desk, settings, |entry| Some(entry.symbol))
 }
 
 /// The full field without the symbol, for a reader who may not have met symbols yet.
@@ -98,7 +98,7 @@ pub fn in_words<'a>(
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Event> {
-    whole(place, id, desk, settings, |entry| name(entry).into())
+    whole(place, id, desk, settings, |_| None)
 }
 
 fn whole<'a>(
@@ -106,9 +106,10 @@ fn whole<'a>(
     id: AnyId,
     desk: &'a Desk,
     settings: &'a Settings,
-    heading: fn(&'static Entry) -> Element<'a, Event>,
+    symbol: fn(&'static Entry) -> Option<&'static str>,
 ) -> Element<'a, Event> {
     let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
+    let symbol = symbol(entry);
     let event = event(place, id);
     let step = |up| Act::Stepped(Step { up, coarse: false });
     let stepper = |sign: &'a str, up| {
@@ -116,13 +117,13 @@ fn whole<'a>(
             .padding([5, 9])
             .on_press(event(step(up)))
     };
-    let (words, style) = hint(place, entry, desk, settings);
+    let told = Told::of(place, entry, desk, settings);
     column![
         headed(
-            heading(entry),
+            (entry.label, symbol),
             settings.room() >= STACKED,
             row![
-                input(place, entry, desk, settings).width(Length::Fixed(width(settings, 150.0))),
+                told.input(place, id, if is_tight(settings) { TIGHT } else { 150.0 }),
                 stepper("−", false),
                 stepper("+", true),
             ]
@@ -131,7 +132,7 @@ fn whole<'a>(
         ),
         slide(entry, desk, &event),
         ready_made(entry, &event),
-        note(words, style),
+        told.note(),
     ]
     .spacing(UNIT / 2.0)
     .into()
@@ -144,18 +145,46 @@ pub fn compact<'a>(
     desk: &'a Desk,
     settings: &'a Settings,
 ) -> Element<'a, Event> {
-    let Some(entry) = catalogue::find(id.name()) else { return text(id.name()).into() };
-    let (words, style) = hint(place, entry, desk, settings);
-    column![
-        headed(
-            heading(entry),
-            settings.room() >= theme::TIGHT,
-            input(place, entry, desk, settings).width(Length::Fixed(width(settings, 132.0))),
-        ),
-        (!words.is_empty()).then(|| note(words, style)),
-    ]
-    .spacing(2)
-    .into()
+    match catalogue::find(id.name()) {
+        Some(entry) => Line::of(place, entry, desk, settings).view(),
+        None => text(id.name()).into(),
+    }
+}
+
+/// All that a field in one line shows.
+#[derive(Hash)]
+pub struct Line {
+    place: String,
+    id: AnyId,
+    label: &'static str,
+    symbol: &'static str,
+    told: Told,
+    is_tight: bool,
+}
+
+impl Line {
+    /// What the field of a number shows in a place.
+    pub fn of(place: &str, entry: &'static Entry, desk: &Desk, settings: &Settings) -> Self {
+        let Entry { id, label, symbol, .. } = *entry;
+        let told = Told::of(place, entry, desk, settings);
+        let is_tight = is_tight(settings);
+        Self { place: place.to_owned(), id, label, symbol, told, is_tight }
+    }
+
+    /// The field.
+    pub fn view(&self) -> Element<'static, Event> {
+        let width = if self.is_tight { TIGHT } else { 132.0 };
+        column![
+            headed(
+                (self.label, Some(self.symbol)),
+                !self.is_tight,
+                self.told.input(&self.place, self.id, width),
+            ),
+            (!self.told.note.is_empty()).then(|| self.told.note()),
+        ]
+        .spacing(2)
+        .into()
+    }
 }
 
 /// The rows of the tables that fill this quantity and no other.
@@ -199,69 +228,74 @@ fn event(place: &str, id: AnyId) -> impl Fn(Act) -> Event + Clone + 'static {
 /// Under this width of the window, a full field stands under its name.
 const STACKED: f32 = 430.0;
 
-/// How wide a field may be.
-fn width(settings: &Settings, usual: f32) -> f32 {
-    if settings.room() < theme::TIGHT { usual.min(92.0) } else { usual }
+/// How wide a field is in a tight place.
+const TIGHT: f32 = 92.0;
+
+/// Whether a field stands under its name for want of room.
+fn is_tight(settings: &Settings) -> bool {
+    settings.room() < theme::TIGHT
 }
 
 /// The name of a number and its field, beside each other or one under the other.
 fn headed<'a>(
-    heading: Element<'a, Event>,
+    (label, symbol): (&'static str, Option<&'static str>),
     beside: bool,
     field: impl Into<Element<'a, Event>>,
 ) -> Element<'a, Event> {
+    let name = row![
+        text(symbol::capitalised(label)).size(size::LABEL).width(Fill),
+        symbol.map(|symbol| formula::inline(symbol, size::LABEL)),
+    ]
+    .spacing(UNIT)
+    .align_y(Center)
+    .width(Fill);
     if beside {
-        row![heading, field.into()].spacing(UNIT).align_y(Center).into()
+        row![name, field.into()].spacing(UNIT).align_y(Center).into()
     } else {
-        column![heading, field.into()].spacing(UNIT / 2.0).into()
+        column![name, field.into()].spacing(UNIT / 2.0).into()
     }
 }
 
-fn heading<'a>(entry: &'static Entry) -> Element<'a, Event> {
-    row![name(entry), formula::inline(entry.symbol, size::LABEL),]
-        .spacing(UNIT)
-        .align_y(Center)
-        .width(Fill)
-        .into()
+/// What a field says: its text, and the words under it.
+#[derive(Hash)]
+struct Told {
+    text: String,
+    note: String,
+    is_wrong: bool,
 }
 
-fn name<'a>(entry: &'static Entry) -> text::Text<'a, iced::Theme> {
-    text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill)
-}
-
-struct Input<'a> {
-    field: text_input::TextInput<'a, Event>,
-    place: String,
-    id: AnyId,
-}
-
-impl<'a> Input<'a> {
-    fn width(self, width: Length) -> Element<'a, Event> {
-        let event = event(&self.place, self.id);
-        stepping(self.field.width(width), move |step| event(Act::Stepped(step)))
+impl Told {
+    fn of(place: &str, entry: &'static Entry, desk: &Desk, settings: &Settings) -> Self {
+        let draft = desk.draft(place);
+        let error = draft.and_then(|draft| draft.error.clone());
+        Self {
+            text: draft
+                .map_or_else(|| desk.text_of(entry, &settings.units), |draft| draft.text.clone()),
+            is_wrong: error.is_some(),
+            note: error.unwrap_or_else(|| said(entry, desk, settings)),
+        }
     }
-}
 
-fn input<'a>(
-    place: &str,
-    entry: &'static Entry,
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Input<'a> {
-    let draft = desk.draft(place);
-    let shown = draft.map_or_else(|| desk.text_of(entry, &settings.units), |d| d.text.clone());
-    let wrong = draft.is_some_and(|draft| draft.error.is_some());
-    let event = event(place, entry.id);
-    let typed = event.clone();
-    let field = text_input("not given", &shown)
-        .id(place.to_owned())
-        .font(REGULAR)
-        .size(size::LABEL)
-        .padding([6, 8])
-        .style(if wrong { theme::field_wrong } else { theme::field })
-        .on_input(move |text| typed(Act::Typed(text)))
-        .on_submit(event(Act::Settled));
-    Input { field, place: place.to_owned(), id: entry.id }
+    fn input(&self, place: &str, id: AnyId, width: f32) -> Element<'static, Event> {
+        let event = event(place, id);
+        let (typed, stepped) = (event.clone(), event.clone());
+        let field = text_input("not given", &self.text)
+            .id(place.to_owned())
+            .font(REGULAR)
+            .size(size::LABEL)
+            .padding([6, 8])
+            .width(Length::Fixed(width))
+            .style(if self.is_wrong { theme::field_wrong } else { theme::field })
+            .on_input(move |text| typed(Act::Typed(text)))
+            .on_submit(event(Act::Settled));
+        stepping(field, move |step| stepped(Act::Stepped(step)))
+    }
+
+    /// What is wrong, or where the number comes from.
+    fn note<'a>(&self) -> Element<'a, Event> {
+        let style = if self.is_wrong { theme::warning } else { theme::soft };
+        text(self.note.clone()).size(size::SMALL).style(style).width(Fill).into()
+    }
 }
 
 /// The slider of a quantity: even steps where the range is narrow, even ratios where it is wide.
@@ -298,24 +332,6 @@ fn rounded(si: f64) -> f64 {
     }
     let size = 10f64.powf(si.abs().log10().floor() - 2.0);
     (si / size).round() * size
-}
-
-/// The line under a field: what is wrong, or where the number comes from.
-fn hint(
-    place: &str,
-    entry: &'static Entry,
-    desk: &Desk,
-    settings: &Settings,
-) -> (String, fn(&iced::Theme) -> text::Style) {
-    match desk.draft(place).and_then(|draft| draft.error.clone()) {
-        Some(error) => (error, theme::warning),
-        None => (said(entry, desk, settings), theme::soft),
-    }
-}
-
-/// The words under a field.
-fn note<'a>(words: String, style: fn(&iced::Theme) -> text::Style) -> Element<'a, Event> {
-    text(words).size(size::SMALL).style(style).width(Fill).into()
 }
 
 fn said(entry: &'static Entry, desk: &Desk, settings: &Settings) -> String {

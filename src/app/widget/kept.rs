@@ -6,8 +6,10 @@ use iced::advanced::widget::{Operation, Tree, tree};
 use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, renderer};
 use iced::{Element, Event, Fill, Length, Point, Rectangle, Renderer, Shrink, Size, Theme};
 
-/// Content as wide as its place that opens nothing over the page.
+/// Content that opens nothing over the page.
 struct Kept<'a, Message> {
+    /// How wide the content makes itself.
+    width: Length,
     /// A digest of all that the content shows and asks for.
     of: u64,
     make: Box<dyn Fn() -> Element<'static, Message> + 'a>,
@@ -19,7 +21,8 @@ struct State<Message> {
 }
 
 struct Held<Message> {
-    of: u64,
+    /// What it was made of; none once the reader has acted on it, which may leave it other than made.
+    of: Option<u64>,
     content: Element<'static, Message>,
     /// The content laid out, and in which room.
     laid: Option<(layout::Limits, layout::Node)>,
@@ -30,9 +33,23 @@ pub fn kept<'a, Message: 'static>(
     of: impl Hash,
     make: impl Fn() -> Element<'static, Message> + 'a,
 ) -> Element<'a, Message> {
+    Element::new(Kept { width: Fill, of: digest(of), make: Box::new(make) })
+}
+
+/// Keeps what `make` makes of a thing, and of nothing else, until the thing is another; `width` is how
+/// wide that makes itself.
+pub fn kept_of<'a, T: Hash + 'a, Message: 'static>(
+    width: Length,
+    thing: T,
+    make: fn(&T) -> Element<'static, Message>,
+) -> Element<'a, Message> {
+    Element::new(Kept { width, of: digest(&thing), make: Box::new(move || make(&thing)) })
+}
+
+fn digest(of: impl Hash) -> u64 {
     let mut hasher = DefaultHasher::new();
     of.hash(&mut hasher);
-    Element::new(Kept { of: hasher.finish(), make: Box::new(make) })
+    hasher.finish()
 }
 
 /// The content, its state, and where it stands within the place of the whole.
@@ -74,7 +91,7 @@ impl<Message: 'static> Widget<Message, Theme, Renderer> for Kept<'_, Message> {
     fn diff(&self, _tree: &mut Tree) {}
 
     fn size(&self) -> Size<Length> {
-        Size { width: Fill, height: Shrink }
+        Size { width: self.width, height: Shrink }
     }
 
     fn layout(
@@ -84,12 +101,12 @@ impl<Message: 'static> Widget<Message, Theme, Renderer> for Kept<'_, Message> {
         limits: &layout::Limits,
     ) -> layout::Node {
         let state = tree.state.downcast_mut::<State<Message>>();
-        if state.held.as_ref().is_none_or(|held| held.of != self.of) {
+        if state.held.as_ref().is_none_or(|held| held.of != Some(self.of)) {
             let content = (self.make)();
             if let Some(inner) = tree.children.first_mut() {
                 inner.diff(&content);
             }
-            state.held = Some(Held { of: self.of, content, laid: None });
+            state.held = Some(Held { of: Some(self.of), content, laid: None });
         }
         let (Some(held), Some(inner)) = (&mut state.held, tree.children.first_mut()) else {
             return layout::Node::default();
@@ -129,15 +146,22 @@ impl<Message: 'static> Widget<Message, Theme, Renderer> for Kept<'_, Message> {
         shell: &mut Shell<'_, Message>,
         viewport: &Rectangle,
     ) {
+        let mut messages = Vec::new();
+        let mut own = Shell::new(&mut messages);
         if let Some((content, inner, layout)) = parts::<Message>(tree, layout) {
             content
                 .as_widget_mut()
-                .update(inner, event, layout, cursor, renderer, clipboard, shell, viewport);
+                .update(inner, event, layout, cursor, renderer, clipboard, &mut own, viewport);
         }
-        if shell.is_layout_invalid()
-            && let Some(held) = &mut tree.state.downcast_mut::<State<Message>>().held
-        {
-            held.laid = None;
+        let (is_acted_on, is_moved) = (!own.is_empty(), own.is_layout_invalid());
+        shell.merge(own, |message| message);
+        if let Some(held) = &mut tree.state.downcast_mut::<State<Message>>().held {
+            if is_acted_on {
+                held.of = None;
+            }
+            if is_moved {
+                held.laid = None;
+            }
         }
     }
 

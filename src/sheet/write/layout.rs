@@ -47,7 +47,7 @@ pub(super) fn newline(text: &str) -> &'static str {
 }
 
 /// The text with a range of it replaced.
-pub(super) fn splice(text: &str, range: Range<usize>, by: &str) -> String {
+pub(in crate::sheet) fn splice(text: &str, range: Range<usize>, by: &str) -> String {
     let (before, after) = (text.get(..range.start), text.get(range.end..));
     [before.unwrap_or(text), by, after.unwrap_or_default()].concat()
 }

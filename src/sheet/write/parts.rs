@@ -2,13 +2,14 @@
 
 use std::ops::Range;
 
-use toml_edit::{ArrayOfTables, Item, Table, TableLike, Value};
+use toml_edit::{ArrayOfTables, InlineTable, Item, Table, TableLike, Value};
 
 use super::layout::{block, headings, insert_block, splice, without_block};
 use super::{
-    EditRefused, Written, listed, new_block, odd, put_in, put_inline, quoted, take_out_of,
+    EditRefused, Written, listed, new_block, odd, put_in, put_inline, quoted, take_out_of, value_in,
 };
 use crate::sheet::part::Part;
+use Form::{Braces, Lines};
 
 /// Adds a part at the end of the list.
 pub(in crate::sheet) fn add_part(
@@ -66,53 +67,68 @@ pub(in crate::sheet) fn move_part(
     }))
 }
 
-/// Sets one entry of a part, `literal` being TOML; none takes it out.
-pub(in crate::sheet) fn part_entry(
+/// The value of an entry of a part; none when it has no such entry.
+pub(in crate::sheet) fn part_value<'a>(
+    document: &'a Table,
+    index: usize,
+    key: &str,
+) -> Result<Option<&'a Value>, EditRefused> {
+    let table: Option<&dyn TableLike> = match part(document, index)? {
+        Lines(table) => Some(table),
+        Braces(table) => Some(table),
+    };
+    value_in(table, key)
+}
+
+/// One of the three lengths of a part's place.
+pub(in crate::sheet) fn part_length(
+    document: &Table,
+    index: usize,
+    axis: usize,
+) -> Result<&Value, EditRefused> {
+    let at = part_value(document, index, "at")?.and_then(Value::as_array);
+    at.and_then(|at| at.get(axis)).ok_or_else(|| odd("at"))
+}
+
+/// Adds one entry to a part that has none of that name, `literal` being TOML.
+pub(in crate::sheet) fn put_in_part(
     Written { text, document }: Written<'_>,
     index: usize,
     key: &str,
-    literal: Option<&str>,
+    literal: &str,
 ) -> Result<String, EditRefused> {
-    match document.get("parts") {
-        Some(Item::ArrayOfTables(tables)) => {
-            let table = tables.get(index).ok_or_else(|| odd("parts"))?;
-            match literal {
-                Some(literal) => put_in(text, table, key, literal, ""),
-                None => take_out_of(text, table, false, key),
-            }
-        }
-        Some(Item::Value(Value::Array(list))) => {
-            let table = list.get(index).and_then(Value::as_inline_table);
-            let table = table.ok_or_else(|| odd("parts"))?;
-            match literal {
-                Some(literal) => put_inline(text, table, key, literal),
-                None => take_out_of(text, table, true, key),
-            }
-        }
-        _ => Err(odd("parts")),
+    match part(document, index)? {
+        Lines(table) => Ok(put_in(text, table, key, literal, "")),
+        Braces(table) => put_inline(text, table, key, literal),
     }
 }
 
-/// Replaces one of the three lengths of a part's place.
-pub(in crate::sheet) fn part_length(
+/// Takes the place of a part out.
+pub(in crate::sheet) fn unplace_part(
     Written { text, document }: Written<'_>,
     index: usize,
-    axis: usize,
-    literal: &str,
 ) -> Result<String, EditRefused> {
-    let table: Option<&dyn TableLike> = match document.get("parts") {
-        Some(Item::ArrayOfTables(tables)) => tables.get(index).map(|table| table as &dyn TableLike),
+    match part(document, index)? {
+        Lines(table) => take_out_of(text, table, false, "at"),
+        Braces(table) => take_out_of(text, table, true, "at"),
+    }
+}
+
+/// A part as the file has it: lines below a heading, or a table in braces.
+enum Form<'a> {
+    Lines(&'a Table),
+    Braces(&'a InlineTable),
+}
+
+fn part(document: &Table, index: usize) -> Result<Form<'_>, EditRefused> {
+    match document.get("parts") {
+        Some(Item::ArrayOfTables(tables)) => tables.get(index).map(Lines),
         Some(Item::Value(Value::Array(list))) => {
-            list.get(index).and_then(Value::as_inline_table).map(|table| table as &dyn TableLike)
+            list.get(index).and_then(Value::as_inline_table).map(Braces)
         }
         _ => None,
-    };
-    let span = table
-        .and_then(|table| table.get("at"))
-        .and_then(Item::as_array)
-        .and_then(|at| at.get(axis))
-        .and_then(Value::span);
-    Ok(splice(text, span.ok_or_else(|| odd("at"))?, literal))
+    }
+    .ok_or_else(|| odd("parts"))
 }
 
 /// The lines of each part.

@@ -7,6 +7,7 @@ use super::{Message, Standing};
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, SEMIBOLD, UNIT, size};
+use crate::app::widget::kept::kept_of;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::{field, symbol};
 use crate::quantity::{AnyId, Entry, catalogue};
@@ -17,26 +18,66 @@ use crate::sheet::{Edit, presets};
 pub fn given<'a>(
     entry: &'static Entry,
     (standing, open): (Option<&Standing>, bool),
-    desk: &'a Desk,
-    settings: &'a Settings,
+    desk: &Desk,
+    settings: &Settings,
 ) -> Element<'a, Message> {
     let source = match standing {
         Some(Standing::Tabled(row)) => format!(" Its table says: {}", row.source),
         _ => String::new(),
     };
-    let used =
-        open.then(|| text(format!("{}{source}", used_for(entry.id))).size(size::SMALL).width(Fill));
-    column![number(entry, desk, settings), column![standing.map(told), used],]
-        .spacing(2)
-        .width(Fill)
-        .into()
+    let given = Given {
+        id: entry.id,
+        line: field::Line::of(&format!("sheet:{}", entry.id), entry, desk, settings),
+        is_entered: desk.sheet().number(entry.id).is_some(),
+        known: standing.map(Known::of),
+        used: open.then(|| format!("{}{source}", used_for(entry.id))),
+    };
+    kept_of(Fill, given, Given::view)
 }
 
-/// How well a number is known; a guess stands out.
-fn told<'a>(standing: &Standing) -> Element<'a, Message> {
-    let words = text(standing.in_words()).size(size::SMALL);
-    let guess = *standing == Standing::Guess;
-    if guess { words.font(SEMIBOLD).into() } else { words.style(theme::soft).into() }
+/// All that the line of a number to change shows.
+#[derive(Hash)]
+struct Given {
+    id: AnyId,
+    line: field::Line,
+    is_entered: bool,
+    known: Option<Known>,
+    used: Option<String>,
+}
+
+impl Given {
+    fn view(&self) -> Element<'static, Message> {
+        let clear = self.is_entered.then(|| clear(self.id, "Clear"));
+        let number = row![
+            container(self.line.view().map(Message::Field)).width(Fill),
+            container(clear).width(Length::Fixed(48.0)),
+        ]
+        .spacing(UNIT)
+        .width(Fill);
+        let used = self.used.clone().map(|used| text(used).size(size::SMALL).width(Fill));
+        column![number, column![self.known.as_ref().map(Known::view), used]]
+            .spacing(2)
+            .width(Fill)
+            .into()
+    }
+}
+
+/// How well a number is known, in words; a guess stands out.
+#[derive(Hash)]
+struct Known {
+    words: String,
+    is_guess: bool,
+}
+
+impl Known {
+    fn of(standing: &Standing) -> Self {
+        Self { words: standing.in_words(), is_guess: *standing == Standing::Guess }
+    }
+
+    fn view(&self) -> Element<'static, Message> {
+        let words = text(self.words.clone()).size(size::SMALL);
+        if self.is_guess { words.font(SEMIBOLD).into() } else { words.style(theme::soft).into() }
+    }
 }
 
 /// What is found straight from a number, in words.
@@ -48,25 +89,6 @@ fn used_for(id: AnyId) -> String {
         [] => "Nothing is found from it.".to_owned(),
         labels => format!("Used for: {}.", labels.join(", ")),
     }
-}
-
-fn number<'a>(
-    entry: &'static Entry,
-    desk: &'a Desk,
-    settings: &'a Settings,
-) -> Element<'a, Message> {
-    let clear = desk.sheet().number(entry.id).is_some().then(|| clear(entry.id, "Clear"));
-    row![
-        container(
-            field::compact(&format!("sheet:{}", entry.id), entry.id, desk, settings)
-                .map(Message::Field)
-        )
-        .width(Fill),
-        container(clear).width(Length::Fixed(48.0)),
-    ]
-    .spacing(UNIT)
-    .width(Fill)
-    .into()
 }
 
 fn clear<'a>(id: AnyId, word: &'a str) -> Element<'a, Message> {
@@ -82,25 +104,46 @@ fn clear<'a>(id: AnyId, word: &'a str) -> Element<'a, Message> {
 pub fn answer<'a>(
     entry: &'static Entry,
     standing: Option<&Standing>,
-    desk: &'a Desk,
-    settings: &'a Settings,
+    desk: &Desk,
+    settings: &Settings,
 ) -> Element<'a, Message> {
-    let (shown, pinned) = match desk.outcome.values.of(entry.id) {
+    let (shown, is_pinned) = match desk.outcome.values.of(entry.id) {
         Value::Known(known) => {
             (settings.units.show(entry, known.si).to_string(), known.origin == Origin::Given)
         }
         Value::Missing(_) => ("—".to_owned(), false),
         Value::Invalid(_) => ("no answer".to_owned(), false),
     };
-    row![
-        text(symbol::capitalised(entry.label)).size(size::LABEL).width(Fill),
-        text(shown).size(size::LABEL).font(SEMIBOLD),
-        standing.filter(|_| pinned).map(told),
-        pinned.then(|| clear(entry.id, "Unpin")),
-    ]
-    .spacing(UNIT)
-    .width(Fill)
-    .into()
+    let known = standing.filter(|_| is_pinned).map(Known::of);
+    kept_of(
+        Fill,
+        Answer { id: entry.id, label: entry.label, shown, is_pinned, known },
+        Answer::view,
+    )
+}
+
+/// All that the line of a number found shows.
+#[derive(Hash)]
+struct Answer {
+    id: AnyId,
+    label: &'static str,
+    shown: String,
+    is_pinned: bool,
+    known: Option<Known>,
+}
+
+impl Answer {
+    fn view(&self) -> Element<'static, Message> {
+        row![
+            text(symbol::capitalised(self.label)).size(size::LABEL).width(Fill),
+            text(self.shown.clone()).size(size::LABEL).font(SEMIBOLD),
+            self.known.as_ref().map(Known::view),
+            self.is_pinned.then(|| clear(self.id, "Unpin")),
+        ]
+        .spacing(UNIT)
+        .width(Fill)
+        .into()
+    }
 }
 
 /// A row of a table of ready-made numbers: what it fills in, and who says so.

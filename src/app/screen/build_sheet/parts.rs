@@ -1,12 +1,15 @@
 //! The parts list: name, mass and place of each part, what they add up to, and the trial mass.
 
+use std::sync::Arc;
+
 use iced::widget::{Column, Row, column, container, row, rule, scrollable, text, text_input};
-use iced::{Center, Element, Fill, Length};
+use iced::{Center, Element, Fill, Length, Shrink};
 
 use super::Message;
 use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, REGULAR, SEMIBOLD, UNIT, size};
+use crate::app::widget::kept::kept_of;
 use crate::app::widget::pressable::{Kind, pressable};
 use crate::app::widget::stretch::Stretch;
 use crate::quantity::catalogue::{self, machine::CG_HEIGHT, machine::MASS};
@@ -122,48 +125,76 @@ fn input<'a>(
         .into()
 }
 
-fn line<'a>(index: usize, part: &'a Part, count: usize, desk: &'a Desk) -> Element<'a, Message> {
-    let id = |field: &str| control(index, field);
-    let set = move |field: PartField| move |text| Edit::SetPart { index, field, text };
+fn line<'a>(index: usize, part: &Arc<Part>, count: usize, desk: &Desk) -> Element<'a, Message> {
     let numbers = desk.tally.parts.each.get(index);
-    let mass_wrong = numbers.is_none_or(|numbers| numbers.mass.is_none());
-    let place_wrong = part.at.is_some() && numbers.is_none_or(|numbers| numbers.at.is_none());
-    let places = Axis::ALL.map(|axis| {
-        let value = part.at.as_ref().map_or("", |at| at[axis.index()].as_str());
-        input(id(axis.in_words()), value, NUMBER, place_wrong, set(PartField::At(axis)))
-    });
-    let act = |word: &'a str, edit: Option<Edit>| {
-        pressable(Kind::Word, text(word).size(size::SMALL))
-            .id(id(word))
-            .on_press_maybe(edit.map(|edit| Message::Edit(edit, None)))
-            .into()
-    };
-    let acts = [
-        act("up", (index > 0).then(|| Edit::MovePart { from: index, to: index - 1 })),
-        act("down", (index + 1 < count).then(|| Edit::MovePart { from: index, to: index + 1 })),
-        act("copy", Some(Edit::DuplicatePart { index })),
-        act("remove", Some(Edit::RemovePart { index })),
-    ];
     let problem = desk
         .tally
         .problems
         .iter()
         .find(|remark| matches!(remark.place, Place::Part(part, _) if part == index));
-    column![
-        Row::with_children(
-            [
-                input(id("name"), &part.name, NAME, false, set(PartField::Name)),
-                input(id("mass"), &part.mass, NUMBER, mass_wrong, set(PartField::Mass)),
-            ]
-            .into_iter()
-            .chain(places)
-            .chain(acts),
-        )
-        .spacing(UNIT)
-        .align_y(Center),
-        problem.map(|remark| { text(&remark.message).size(size::SMALL).style(theme::warning) }),
-    ]
-    .into()
+    let line = Line {
+        index,
+        is_last: index + 1 >= count,
+        part: part.clone(),
+        is_mass_wrong: numbers.is_none_or(|numbers| numbers.mass.is_none()),
+        is_place_wrong: part.at.is_some() && numbers.is_none_or(|numbers| numbers.at.is_none()),
+        problem: problem.map(|remark| remark.message.clone()),
+    };
+    kept_of(Shrink, line, Line::view)
+}
+
+/// All that the line of a part shows.
+#[derive(Hash)]
+struct Line {
+    index: usize,
+    is_last: bool,
+    part: Arc<Part>,
+    is_mass_wrong: bool,
+    is_place_wrong: bool,
+    problem: Option<String>,
+}
+
+impl Line {
+    fn view(&self) -> Element<'static, Message> {
+        let Self { index, ref part, .. } = *self;
+        let id = |field: &str| control(index, field);
+        let set = move |field: PartField| move |text| Edit::SetPart { index, field, text };
+        let places = Axis::ALL.map(|axis| {
+            let value = part.at.as_ref().map_or("", |at| at[axis.index()].as_str());
+            let set = set(PartField::At(axis));
+            input(id(axis.in_words()), value, NUMBER, self.is_place_wrong, set)
+        });
+        let act = |word: &'static str, edit: Option<Edit>| {
+            pressable(Kind::Word, text(word).size(size::SMALL))
+                .id(id(word))
+                .on_press_maybe(edit.map(|edit| Message::Edit(edit, None)))
+                .into()
+        };
+        let up = index.checked_sub(1).map(|to| Edit::MovePart { from: index, to });
+        let down = (!self.is_last).then(|| Edit::MovePart { from: index, to: index + 1 });
+        let acts = [
+            act("up", up),
+            act("down", down),
+            act("copy", Some(Edit::DuplicatePart { index })),
+            act("remove", Some(Edit::RemovePart { index })),
+        ];
+        let problem = self.problem.clone();
+        column![
+            Row::with_children(
+                [
+                    input(id("name"), &part.name, NAME, false, set(PartField::Name)),
+                    input(id("mass"), &part.mass, NUMBER, self.is_mass_wrong, set(PartField::Mass)),
+                ]
+                .into_iter()
+                .chain(places)
+                .chain(acts),
+            )
+            .spacing(UNIT)
+            .align_y(Center),
+            problem.map(|problem| text(problem).size(size::SMALL).style(theme::warning)),
+        ]
+        .into()
+    }
 }
 
 fn total(desk: &Desk, settings: &Settings) -> String {
