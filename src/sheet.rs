@@ -30,7 +30,7 @@ pub use family::Family;
 pub use history::{Gesture, History};
 pub use part::{Axis, Part, PartField, TrialMass};
 pub use report::{Position, Report, SyntaxError};
-pub use tally::{PartNumbers, PartsTotal, Place, Remark, Tally};
+pub use tally::{FROM_PARTS, PartNumbers, PartsTotal, Place, Remark, Tally};
 
 use crate::quantity::AnyId;
 

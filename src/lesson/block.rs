@@ -11,6 +11,7 @@ mod ledger;
 mod levers;
 mod measure;
 mod number;
+mod parts;
 pub(super) mod prose;
 mod run;
 mod side_by_side;
@@ -125,7 +126,7 @@ pub(super) const GRAMMARS: &[Grammar] = &[
     Grammar {
         name: figures::NAME,
         what: "a figures block",
-        tables: &[("", figures::FIELDS)],
+        tables: &[("", figures::FIELDS), ("parts", parts::PART)],
         read: |fields, report| {
             figures::read(fields, report);
             None

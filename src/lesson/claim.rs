@@ -3,6 +3,7 @@
 use super::block::{Direction, Tolerance};
 use super::printed::Printed;
 use crate::quantity::{Amount, AnyId};
+use crate::sheet::Sheet;
 
 /// Something a lesson says of the rules, with its place.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,6 +75,8 @@ pub enum Says {
 pub struct Basis {
     /// The example build it is true of; nothing: none.
     pub on: Option<&'static str>,
+    /// That build with another parts list, or parts alone; nothing: its own list.
+    pub parts: Option<Sheet>,
     /// Numbers that overrule the build's, or stand alone.
     pub given: Vec<(AnyId, Amount)>,
 }

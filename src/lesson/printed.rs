@@ -3,8 +3,11 @@
 use super::place::Fault;
 use crate::quantity::{self, Entry, unit};
 
-/// How far "about 0.8 kPa" may be off, as a share.
+/// How far "about 0.8 kPa" may be off at most, as a share.
 pub(super) const ABOUT: f64 = 0.1;
+
+/// Before a number below zero that is printed without its minus.
+const UNSIGNED: &str = "unsigned ";
 
 /// Rounding of halves: this part of half a unit of the last digit.
 const HAIR: f64 = 1e-6;
@@ -12,7 +15,7 @@ const HAIR: f64 = 1e-6;
 /// A number as a text prints it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Printed {
-    /// As it is printed, without "about".
+    /// As it is printed, without the words before it.
     text: String,
     /// Its digits, in `text` from here to there.
     digits: (usize, usize),
@@ -22,8 +25,10 @@ pub struct Printed {
     si: f64,
     /// Half a unit of its last digit, as printed and in SI units.
     half: (f64, f64),
-    /// Whether it is only about that much.
+    /// Whether the zeros at its end are no digits of it.
     about: bool,
+    /// Whether it is printed without the minus it has.
+    unsigned: bool,
 }
 
 /// The number that words say, and whether they say "about".
@@ -33,28 +38,42 @@ pub(super) fn about(words: &str) -> (&str, bool) {
 }
 
 impl Printed {
-    /// Reads a printed number of the quantity: `941 N`, `2.50 m`, `about 0.8 kPa`.
+    /// Reads a printed number of the quantity: `941 N`, `2.50 m`, `about 900 N`, `unsigned 22 mm`.
     pub(super) fn read(words: &str, entry: &Entry) -> Result<Self, Fault> {
         let (number, about) = about(words);
-        let text = alike(number);
+        let below_zero = number.strip_prefix(UNSIGNED).filter(|number| !number.contains(['-', '−']));
+        let unsigned = below_zero.is_some();
+        let text = alike(below_zero.unwrap_or(number));
         let start = text.find(|c: char| c.is_ascii_digit()).unwrap_or(0);
         let inside = |c: char| c.is_ascii_digit() || matches!(c, '.' | ' ');
         let run = text.get(start..).unwrap_or_default();
         let run = run.find(|c| !inside(c)).map_or(run, |end| &run[..end]).trim_end();
         let decimals = run.split_once('.').map_or(0, |(_, behind)| behind.len());
         let half = 0.5 / 10_f64.powi(i32::try_from(decimals).unwrap_or(i32::MAX));
-        let read = quantity::parse(&format!("{text} ± {half}"), entry);
+        let sign = if unsigned { "-" } else { "" };
+        let read = quantity::parse(&format!("{sign}{text} ± {half}"), entry);
         let read = read.map_err(|_| unread(words, entry))?;
         let half_si = read.spread.filter(|width| *width > 0.0 && !run.is_empty());
         let half = (half, half_si.ok_or_else(|| unread(words, entry))?);
         let digits = (start, start + run.len());
-        Ok(Self { digits, decimals, si: read.si, half, about, text })
+        Ok(Self { digits, decimals, si: read.si, half, about, unsigned, text })
     }
 
     /// Whether a number in SI units is printed so.
     pub(super) fn is(&self, si: f64) -> bool {
-        let near = if self.about { ABOUT * si.abs() } else { self.half.1 * (1.0 + HAIR) };
+        let last = self.half.1 * (1.0 + HAIR);
+        let near = if self.about { self.last_but_zeros(last).min(ABOUT * si.abs()) } else { last };
         (si - self.si).abs() <= near
+    }
+
+    /// Half a unit of the last digit that is no zero, from half a unit of the last one.
+    fn last_but_zeros(&self, half: f64) -> f64 {
+        let digits = &self.text[self.digits.0..self.digits.1];
+        if self.decimals > 0 {
+            return half;
+        }
+        let zeros = digits.chars().rev().filter(|c| *c != ' ').take_while(|c| *c == '0').count();
+        half * 10_f64.powi(i32::try_from(zeros).unwrap_or(i32::MAX))
     }
 
     /// How a number in SI units would be printed in its place.
@@ -62,9 +81,13 @@ impl Printed {
         let (start, end) = self.digits;
         let (sign, digits, rest) = (&self.text[..start], &self.text[start..end], &self.text[end..]);
         let size: f64 = digits.replace(' ', "").parse().unwrap_or(f64::NAN);
-        let said = if sign.contains('-') { -size } else { size };
+        let said = if self.unsigned || sign.contains('-') { -size } else { size };
         let rather = said + (si - self.si) * self.half.0 / self.half.1;
-        format!("{rather:.*}{rest}", self.decimals)
+        if !self.unsigned {
+            return format!("{rather:.*}{rest}", self.decimals);
+        }
+        let plain = format!("{:.*}{rest}", self.decimals, rather.abs());
+        if si < 0.0 { plain } else { format!("{plain} without \"unsigned\": it is not below zero") }
     }
 
     /// Whether it stands in a text of [`alike`] letters, as a whole: with its unit; or without,
@@ -74,7 +97,7 @@ impl Printed {
         whole(text, &self.text).next().is_some() || whole(text, digits).any(is_bare)
     }
 
-    /// As it is printed, without "about".
+    /// As it is printed, without the words before it.
     pub(super) fn text(&self) -> &str {
         &self.text
     }
@@ -151,7 +174,13 @@ mod tests {
             ("0.9 kN", "mean-impact-force", [850.0, 950.0], [849.0, 951.0]),
             ("1000 N", "mean-impact-force", [999.5, 1000.5], [999.4, 1000.6]),
             ("16 800 N", "mean-impact-force", [16799.5, 16800.5], [16799.0, 16801.0]),
-            ("about 900 N", "mean-impact-force", [820.0, 999.0], [810.0, 1001.0]),
+            ("about 900 N", "mean-impact-force", [850.0, 950.0], [849.0, 951.0]),
+            ("about 1000 N", "mean-impact-force", [910.0, 1110.0], [908.0, 1112.0]),
+            ("about 16 800 N", "mean-impact-force", [16750.0, 16850.0], [16749.0, 16851.0]),
+            ("about 55 N", "mean-impact-force", [54.5, 55.5], [54.4, 55.6]),
+            ("unsigned 22 mm", "balance-offset", [-0.0225, -0.0215], [-0.0226, 0.022]),
+            ("about unsigned 20 mm", "balance-offset", [-0.0219, -0.0185], [-0.018, 0.02]),
+            ("unsigned 5 °C", "air-temperature", [267.7, 268.6], [267.6, 278.15]),
             ("20.0 °C", "air-temperature", [293.1, 293.2], [293.0, 293.3]),
             ("\u{2212}5°", "slope", [-0.0959, -0.0786], [-0.097, -0.077]),
             ("118 %", "frame-margin", [1.175, 1.185], [1.17, 1.19]),
@@ -172,12 +201,14 @@ mod tests {
         assert_eq!(read("20.0 °C", "air-temperature").rather(273.15), "0.0 °C");
         assert_eq!(read("−5°", "slope").rather(-0.1047), "-6°");
         assert_eq!(read("118 %", "frame-margin").rather(1.2), "120 %");
+        assert_eq!(read("unsigned 22 mm", "balance-offset").rather(-0.0233), "23 mm");
+        assert_eq!(read("unsigned 5 °C", "air-temperature").rather(267.15), "6 °C");
     }
 
     #[test]
     fn what_is_no_printed_number_is_told() {
         let entry = catalogue::find("mean-impact-force").unwrap();
-        for words in ["", "much", "941", "941 kg", "941 N ± 2 N", "N", "0"] {
+        for words in ["", "much", "941", "941 kg", "941 N ± 2 N", "N", "0", "unsigned", "unsigned −5 N"] {
             assert!(Printed::read(words, entry).is_err(), "{words}");
         }
     }

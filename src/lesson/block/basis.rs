@@ -31,5 +31,5 @@ pub(super) fn read(fields: &Fields, report: &mut Report) -> Basis {
             given.extend(number.map(|number| (entry.id, number)));
         }
     }
-    Basis { on, given }
+    Basis { on, parts: None, given }
 }

@@ -3,16 +3,21 @@
 //!
 //! ```toml
 //! on = "sandpiper"                     # what they follow from: an example build, and/or
+//! without = ["rake"]                   # its parts list without some parts, or `only` some of them
+//! [[parts]]                            # a part with another mass or place; new = true adds one
+//! name = "battery"
+//! mass = "412 g"
 //! [given]                              # numbers, which overrule the build's
 //! stop-distance = "25 mm"
 //! [found]                              # the numbers as they are printed, one way or several
 //! impact-speed = "2.62 m/s"
 //! mean-impact-force = ["941 N", "0.941 kN"]
+//! balance-offset = "unsigned 22 mm"    # below zero, and printed without the minus
 //! [range]                              # the ends of ranges, from the spreads of those numbers
 //! range = ["3.19 km", "3.95 km"]
 //! ```
 
-use super::basis;
+use super::{basis, parts};
 use crate::lesson::claim::{Basis, End, Says};
 use crate::lesson::fields::{Fields, Text};
 use crate::lesson::known::{self, Wanted};
@@ -24,13 +29,22 @@ use crate::quantity::Entry;
 pub(super) const NAME: &str = "figures";
 
 /// The fields of its table.
-pub(super) const FIELDS: &[&str] = &[basis::FIELDS[0], basis::FIELDS[1], "found", "range"];
+pub(super) const FIELDS: &[&str] = &[
+    basis::FIELDS[0],
+    parts::FIELDS[0],
+    parts::FIELDS[1],
+    parts::FIELDS[2],
+    basis::FIELDS[1],
+    "found",
+    "range",
+];
 
 /// Puts down what is printed where.
 pub(super) fn read(fields: &Fields, report: &mut Report) {
     fields.allow(FIELDS, report);
     let before = report.count();
     let basis = basis::read(fields, report);
+    let basis = Basis { parts: parts::read(basis.on, fields, report), ..basis };
     if basis == Basis::default() && report.count() == before {
         fields.missing("on", "an example build, or a table [given] of numbers", report);
     }

@@ -101,12 +101,18 @@ impl Answer {
 
 /// What the rules find from an example build and the numbers given: a number, or an end of its range.
 fn answer(quantity: AnyId, end: Option<End>, basis: &Basis) -> Answer {
-    if basis.on.is_none() && basis.given.is_empty() {
+    if *basis == Basis::default() {
         return Answer::NoBasis;
     }
     let build = EXAMPLES.iter().find(|example| basis.on == Some(example.id));
-    let mut givens = build.map_or_else(Givens::default, |example| example.givens.clone());
-    let mut spreads = build.map_or_else(BTreeMap::new, |example| example.spreads.clone());
+    let (mut givens, mut spreads) = match (&basis.parts, build) {
+        (Some(sheet), _) => {
+            let Tally { givens, spreads, .. } = sheet.tally();
+            (givens, spreads)
+        }
+        (None, Some(build)) => (build.givens.clone(), build.spreads.clone()),
+        (None, None) => Default::default(),
+    };
     for (id, amount) in &basis.given {
         put(&mut givens, *id, amount.si);
         spreads.remove(id);
