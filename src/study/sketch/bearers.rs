@@ -302,9 +302,9 @@ fn named(values: &Values, name: &str) -> Option<f64> {
 
 /// Whether a part is running gear by its name.
 pub(super) fn is_gear(name: &str) -> bool {
-    let name = name.to_lowercase();
+    const GEAR: [&str; 6] = ["track", "tracks", "wheel", "wheels", "ski", "skis"];
     name.split(|letter: char| !letter.is_alphabetic())
-        .any(|word| ["track", "tracks", "wheel", "wheels", "ski", "skis"].contains(&word))
+        .any(|word| GEAR.iter().any(|gear| word.eq_ignore_ascii_case(gear)))
 }
 
 /// Twice the mean distance from the centre line of the parts that are named as running gear.
