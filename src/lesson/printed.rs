@@ -41,7 +41,8 @@ impl Printed {
     /// Reads a printed number of the quantity: `941 N`, `2.50 m`, `about 900 N`, `unsigned 22 mm`.
     pub(super) fn read(words: &str, entry: &Entry) -> Result<Self, Fault> {
         let (number, about) = about(words);
-        let below_zero = number.strip_prefix(UNSIGNED).filter(|number| !number.contains(['-', '−']));
+        let below_zero =
+            number.strip_prefix(UNSIGNED).filter(|number| !number.contains(['-', '−']));
         let unsigned = below_zero.is_some();
         let text = alike(below_zero.unwrap_or(number));
         let start = text.find(|c: char| c.is_ascii_digit()).unwrap_or(0);
@@ -208,7 +209,9 @@ mod tests {
     #[test]
     fn what_is_no_printed_number_is_told() {
         let entry = catalogue::find("mean-impact-force").unwrap();
-        for words in ["", "much", "941", "941 kg", "941 N ± 2 N", "N", "0", "unsigned", "unsigned −5 N"] {
+        for words in
+            ["", "much", "941", "941 kg", "941 N ± 2 N", "N", "0", "unsigned", "unsigned −5 N"]
+        {
             assert!(Printed::read(words, entry).is_err(), "{words}");
         }
     }

@@ -12,13 +12,8 @@ use crate::quantity::{Amount, AnyId, catalogue, parse, show_plain};
 use crate::rules::{Givens, Origin};
 
 /// The numbers that a parts list says where the build does not state them.
-pub const FROM_PARTS: [AnyId; 5] = [
-    MASS.any(),
-    BALANCE_OFFSET.any(),
-    SIDE_OFFSET.any(),
-    CG_HEIGHT.any(),
-    YAW_INERTIA.any(),
-];
+pub const FROM_PARTS: [AnyId; 5] =
+    [MASS.any(), BALANCE_OFFSET.any(), SIDE_OFFSET.any(), CG_HEIGHT.any(), YAW_INERTIA.any()];
 
 /// Which entry of a build something is about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]

@@ -48,9 +48,8 @@ pub(super) fn read(
     for part in fields.tables("a part", FIELDS[2], report) {
         change(&mut sheet, &part, report);
     }
-    let left_out = |part: &usize| {
-        without.contains(part) || (fields.has(FIELDS[0]) && !only.contains(part))
-    };
+    let left_out =
+        |part: &usize| without.contains(part) || (fields.has(FIELDS[0]) && !only.contains(part));
     for index in (0..listed).rev().filter(left_out) {
         apply(&mut sheet, &Edit::RemovePart { index }, fields.at(), report);
     }
@@ -79,7 +78,8 @@ fn change(sheet: &mut Sheet, fields: &Fields, report: &mut Report) {
         if mass.is_none() && !fields.has("at") {
             return fields.missing("at", "another place or another mass of the part", report);
         }
-        let lengths = at.into_iter().flat_map(|at| Axis::ALL.map(PartField::At).into_iter().zip(at));
+        let lengths =
+            at.into_iter().flat_map(|at| Axis::ALL.map(PartField::At).into_iter().zip(at));
         for (field, text) in mass.map(|mass| (PartField::Mass, mass)).into_iter().chain(lengths) {
             apply(sheet, &Edit::SetPart { index, field, text }, name.at, report);
         }
