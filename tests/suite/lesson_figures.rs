@@ -148,7 +148,7 @@ fn numbers_follow_from_a_changed_parts_list() {
     one(
         "52.0 mm",
         &format!("{moved}balance-offset = \"unsigned 52.0 mm\""),
-        "13:18: 52.0 mm as balance-offset: the rules find another; expected 18.7 mm",
+        "14:18: 52.0 mm as balance-offset: the rules find another; expected 18.7 mm",
     );
     right("12.8 kg", &format!("{battery}mass = \"1 kg\"\n[found]\nmass = \"12.8 kg\""));
     // What is given overrules the parts.
