@@ -159,7 +159,7 @@ fn numbers_follow_from_a_changed_parts_list() {
     one(
         "0.299 kg·m²",
         &format!("{bags}yaw-inertia = \"0.299 kg·m²\""),
-        "11:15: 0.299 kg·m² as yaw-inertia: the rules find another; expected 0.534 kg·m²",
+        "12:15: 0.299 kg·m² as yaw-inertia: the rules find another; expected 0.534 kg·m²",
     );
 }
 
