@@ -46,7 +46,11 @@ pub(super) fn read(fields: &Fields, report: &mut Report) {
     let basis = basis::read(fields, report);
     let basis = Basis { parts: parts::read(basis.on, fields, report), ..basis };
     if basis == Basis::default() && report.count() == before {
-        fields.missing("on", "an example build, or a table [given] of numbers", report);
+        fields.missing(
+            "on",
+            "an example build, parts that are new, or a table [given] of numbers",
+            report,
+        );
     }
     // What stands on a mistake is not held against the rules.
     let basis = (report.count() == before).then_some(&basis);
