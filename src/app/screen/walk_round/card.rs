@@ -8,7 +8,7 @@ use crate::app::desk::Desk;
 use crate::app::settings::Settings;
 use crate::app::theme::{self, BOLD, SEMIBOLD, UNIT, size};
 use crate::app::widget::pressable::{Kind, pressable};
-use crate::app::widget::symbol::capitalised;
+use crate::app::widget::symbol::{capitalised, unbroken};
 use crate::lesson::Front;
 use crate::quantity::{AnyId, Units, catalogue};
 use crate::study::Lever;
@@ -49,7 +49,7 @@ pub fn view<'a>(
         pressable(Kind::Word, text(format!("Why: {}", lesson.title)).size(size::LABEL))
             .on_press(Message::Lesson(lesson.id.clone()))
     });
-    let label = |words: String| text(words).size(size::LABEL).width(Fill);
+    let label = |words: &str| text(unbroken(words).into_owned()).size(size::LABEL).width(Fill);
     container(
         column![
             row![
@@ -63,9 +63,9 @@ pub fn view<'a>(
             .spacing(UNIT),
             row![number, range].spacing(UNIT).align_y(Center),
             bar,
-            compared.map(label),
-            text(&finding.sentence).size(size::LABEL).width(Fill),
-            label(format!("First thing to try: {}", limit.first_move)),
+            compared.as_deref().map(label),
+            label(&finding.sentence),
+            label(&format!("First thing to try: {}", limit.first_move)),
             row![turn, lesson].spacing(2.0 * UNIT).width(Fill).wrap().vertical_spacing(UNIT),
             moves.map(|moves| change(moves, &settings.units)),
         ]
