@@ -118,7 +118,10 @@ fn best() -> Vec<Rule> {
             .title("Half the speed, half the torque, a quarter of the product")
             .formula(r"\q{greatest-motor-power} = \dfrac{\q{stall-torque} \cdot \q{no-load-speed}}{4}")
             .assumes(FIRST_ORDER)
-            .holds("For seconds: at least as much again is heat in the winding.")
+            .holds(
+                "For seconds: at least as much again is heat in the winding. The stall torque counts \
+                 the no-load current as push, so this is some percent high.",
+            )
             .source("MIT, Understanding D.C. Motor Characteristics, course 2.007"),
     ]
 }
