@@ -1,7 +1,5 @@
 //! A page that is painted in one piece when it has moved.
 
-use iced::advanced::Shell;
-use iced::advanced::widget::Tree;
 use iced::{Element, Event, Rectangle, mouse};
 
 use super::delegate::{Gate, delegate};
@@ -26,10 +24,6 @@ pub fn afresh<'a, Message: 'a>(
 }
 
 impl<Message> Gate<Message> for Afresh {
-    fn hears(&self, _event: &Event, _inner: &Tree, _shell: &mut Shell<'_, Message>) -> bool {
-        true
-    }
-
     fn moves(&self, event: &Event) -> bool {
         matches!(event, Event::Mouse(mouse::Event::WheelScrolled { .. }))
     }

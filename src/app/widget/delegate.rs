@@ -1,13 +1,29 @@
-//! A widget that is its content in everything but what it lets through.
+//! A widget that is its content in everything but what it lets through, and the focus it may take.
 
-use iced::advanced::widget::{Operation, Tree, tree};
+use iced::advanced::widget::operation::Focusable;
+use iced::advanced::widget::{Id, Operation, Tree, tree};
 use iced::advanced::{Clipboard, Layout, Shell, Widget, layout, mouse, overlay, renderer};
-use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector};
+use iced::keyboard::{self, Key, Modifiers};
+use iced::{Element, Event, Length, Rectangle, Renderer, Size, Theme, Vector, touch};
+
+use super::pressable::ring;
 
 /// What is let through to the content.
 pub trait Gate<Message> {
     /// Whether the content hears an event; its state is `inner`.
-    fn hears(&self, event: &Event, inner: &Tree, shell: &mut Shell<'_, Message>) -> bool;
+    fn hears(&self, _event: &Event, _inner: &Tree, _shell: &mut Shell<'_, Message>) -> bool {
+        true
+    }
+
+    /// Under what name the content takes the focus as a whole, if it does.
+    fn focus(&self) -> Option<&Id> {
+        None
+    }
+
+    /// What a key is for while the content has the focus; nothing for a key that goes on to the page.
+    fn keyed(&self, _key: &Key, _modifiers: Modifiers) -> Option<Message> {
+        None
+    }
 
     /// Whether an event may move the content.
     fn moves(&self, _event: &Event) -> bool {
@@ -40,17 +56,61 @@ pub fn delegate<'a, Message: 'a, G: Gate<Message> + 'a>(
     Element::new(Delegate { content: content.into(), gate })
 }
 
-/// Turned over by each event that may move the content.
 #[derive(Default)]
-struct Turned(bool);
+struct State {
+    /// Turned over by each event that may move the content.
+    turned: bool,
+    /// Whether the content has the focus as a whole.
+    focused: bool,
+}
+
+impl Focusable for State {
+    fn is_focused(&self) -> bool {
+        self.focused
+    }
+    fn focus(&mut self) {
+        self.focused = true;
+    }
+    fn unfocus(&mut self) {
+        self.focused = false;
+    }
+}
+
+impl<Message, G: Gate<Message>> Delegate<'_, Message, G> {
+    /// Takes or loses the focus by a press, and answers keys while it has it; whether that was all.
+    fn answers(
+        &self,
+        event: &Event,
+        is_over: bool,
+        state: &mut State,
+        shell: &mut Shell<'_, Message>,
+    ) -> bool {
+        match event {
+            Event::Mouse(mouse::Event::ButtonPressed(mouse::Button::Left))
+            | Event::Touch(touch::Event::FingerPressed { .. }) => {
+                state.focused = is_over;
+                false
+            }
+            Event::Keyboard(keyboard::Event::KeyPressed { key, modifiers, .. })
+                if state.focused && !modifiers.command() && !modifiers.alt() =>
+            {
+                let Some(message) = self.gate.keyed(key, *modifiers) else { return false };
+                shell.publish(message);
+                shell.capture_event();
+                true
+            }
+            _ => false,
+        }
+    }
+}
 
 impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_, Message, G> {
     fn tag(&self) -> tree::Tag {
-        tree::Tag::of::<Turned>()
+        tree::Tag::of::<State>()
     }
 
     fn state(&self) -> tree::State {
-        tree::State::new(Turned::default())
+        tree::State::new(State::default())
     }
 
     fn children(&self) -> Vec<Tree> {
@@ -82,6 +142,9 @@ impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_
         operation: &mut dyn Operation,
     ) {
         if self.gate.is_open() {
+            if let Some(id) = self.gate.focus() {
+                operation.focusable(Some(id), layout.bounds(), tree.state.downcast_mut::<State>());
+            }
             let inner = &mut tree.children[0];
             self.content.as_widget_mut().operate(inner, layout, renderer, operation);
         }
@@ -98,9 +161,12 @@ impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_
         shell: &mut Shell<'_, Message>,
         viewport: &Rectangle,
     ) {
-        if self.gate.moves(event) {
-            let Turned(turned) = tree.state.downcast_mut();
-            *turned = !*turned;
+        let state: &mut State = tree.state.downcast_mut();
+        state.turned ^= self.gate.moves(event);
+        if self.gate.focus().is_some()
+            && self.answers(event, cursor.is_over(layout.bounds()), state, shell)
+        {
+            return;
         }
         let inner = &mut tree.children[0];
         if self.gate.hears(event, inner, shell) {
@@ -121,9 +187,12 @@ impl<Message, G: Gate<Message>> Widget<Message, Theme, Renderer> for Delegate<'_
         viewport: &Rectangle,
     ) {
         let inner = &tree.children[0];
-        let Turned(turned) = *tree.state.downcast_ref();
-        let seen = self.gate.seen(layout.bounds(), *viewport, turned);
+        let state: &State = tree.state.downcast_ref();
+        let seen = self.gate.seen(layout.bounds(), *viewport, state.turned);
         self.content.as_widget().draw(inner, renderer, theme, style, layout, cursor, &seen);
+        if state.focused {
+            ring(renderer, theme, layout.bounds(), 4.0);
+        }
     }
 
     fn mouse_interaction(
