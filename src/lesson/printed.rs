@@ -88,7 +88,11 @@ impl Printed {
             return format!("{rather:.*}{rest}", self.decimals);
         }
         let plain = format!("{:.*}{rest}", self.decimals, rather.abs());
-        if si < 0.0 { plain } else { format!("{plain} without \"unsigned\": it is not below zero") }
+        if rather < 0.0 {
+            plain
+        } else {
+            format!("{plain} without \"unsigned\": it is not below zero")
+        }
     }
 
     /// Whether it stands in a text of [`alike`] letters, as a whole: with its unit; or without,
