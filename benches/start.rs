@@ -6,13 +6,15 @@
 //! two seconds later.
 #![allow(clippy::unwrap_used, clippy::print_stdout, reason = "a bench may be blunt")]
 
-use std::fs::File;
-use std::io::{BufRead, BufReader};
-use std::os::unix::fs::FileExt;
+#[path = "start/screen.rs"]
+mod screen;
+
 use std::path::Path;
-use std::process::{Child, Command, ExitCode, Stdio};
+use std::process::{Command, ExitCode, Stdio};
 use std::thread::sleep;
 use std::time::{Duration, Instant};
+
+use screen::{SIZE, Screen};
 
 /// How often each window is opened; the quickest start and the least memory count.
 const ROUNDS: usize = 9;
@@ -21,9 +23,6 @@ const START: f64 = 1.5;
 const MEMORY: f64 = 1.6;
 /// The argument that makes this program the empty window.
 const EMPTY: &str = "empty-window";
-/// The size of the screen.
-const SCREEN: (u64, u64) = (1280, 800);
-
 /// A window that was opened.
 #[derive(Clone, Copy)]
 struct Opened {
@@ -33,7 +32,7 @@ struct Opened {
 
 fn main() -> ExitCode {
     if std::env::args().any(|argument| argument == EMPTY) {
-        let size = iced::Size::new(SCREEN.0 as f32, SCREEN.1 as f32);
+        let size = iced::Size::new(SIZE.0 as f32, SIZE.1 as f32);
         let empty = iced::application(|| (), |_: &mut (), _: ()| (), nothing).window_size(size);
         empty.run().unwrap();
         return ExitCode::SUCCESS;
@@ -51,7 +50,7 @@ fn main() -> ExitCode {
         let mut empty = Command::new(std::env::current_exe().unwrap());
         empty.arg(EMPTY);
         for (best, command) in best.iter_mut().zip([ours, empty]) {
-            let opened = screen.opened(command, &own);
+            let opened = opened(&screen, command, &own);
             best.start = best.start.min(opened.start);
             best.kilobytes = best.kilobytes.min(opened.kilobytes);
         }
@@ -75,80 +74,24 @@ fn nothing(_: &()) -> iced::Element<'_, ()> {
     iced::widget::space().into()
 }
 
-/// A virtual screen, whose pixels stand in a file, an X window dump.
-struct Screen {
-    server: Child,
-    display: String,
-    dump: File,
-    /// Where in the dump the pixels start.
-    pixels: u64,
-}
-
-impl Screen {
-    fn open(folder: &Path) -> Option<Self> {
-        let mut server = Command::new("Xvfb")
-            .args(["-displayfd", "1", "-screen", "0", "1280x800x24", "-nolisten", "tcp", "-fbdir"])
-            .arg(folder)
-            .stdout(Stdio::piped())
-            .stderr(Stdio::null())
-            .spawn()
-            .ok()?;
-        let mut number = String::new();
-        BufReader::new(server.stdout.take()?).read_line(&mut number).ok()?;
-        let display = format!(":{}", number.trim());
-        let dump = File::open(folder.join("Xvfb_screen0")).unwrap();
-        // XWDFile.h: the size of the head comes first, the number of colours is its 20th word.
-        let word = |place: u64| {
-            let mut bytes = [0; 4];
-            dump.read_exact_at(&mut bytes, 4 * place).unwrap();
-            u64::from(u32::from_be_bytes(bytes))
-        };
-        let pixels = word(0) + 12 * word(19);
-        Some(Self { server, display, dump, pixels })
+/// How a window opens on the screen, for somebody without any files yet.
+fn opened(screen: &Screen, mut command: Command, home: &Path) -> Opened {
+    while screen.is_painted() {
+        sleep(Duration::from_millis(20));
     }
-
-    /// Whether any of some pixels of the screen is not black.
-    fn is_painted(&self) -> bool {
-        let places = (1..20).map(|step| (SCREEN.0 * step / 20, SCREEN.1 * step / 20));
-        places.into_iter().any(|(x, y)| {
-            let mut pixel = [0; 4];
-            let at = self.pixels + (y * SCREEN.0 + x) * 4;
-            self.dump.read_exact_at(&mut pixel, at).is_ok() && pixel[..3] != [0, 0, 0]
-        })
+    screen.show(&mut command, home).stderr(Stdio::null());
+    let begun = Instant::now();
+    let mut window = command.spawn().unwrap();
+    while !screen.is_painted() {
+        assert!(begun.elapsed() < Duration::from_secs(60), "no frame in a minute");
+        sleep(Duration::from_micros(200));
     }
-
-    fn opened(&self, mut command: Command, home: &Path) -> Opened {
-        while self.is_painted() {
-            sleep(Duration::from_millis(20));
-        }
-        command
-            .env("DISPLAY", &self.display)
-            .env("HOME", home)
-            .env("ICED_BACKEND", "tiny-skia")
-            .env_remove("WAYLAND_DISPLAY")
-            .env_remove("XDG_CONFIG_HOME")
-            .env_remove("XDG_DATA_HOME")
-            .stderr(Stdio::null());
-        let begun = Instant::now();
-        let mut window = command.spawn().unwrap();
-        while !self.is_painted() {
-            assert!(begun.elapsed() < Duration::from_secs(60), "no frame in a minute");
-            sleep(Duration::from_micros(200));
-        }
-        let start = begun.elapsed();
-        sleep(Duration::from_secs(2));
-        let status = std::fs::read_to_string(format!("/proc/{}/status", window.id())).unwrap();
-        let resident = status.lines().find_map(|line| line.strip_prefix("VmRSS:")).unwrap();
-        let kilobytes = resident.trim().trim_end_matches(" kB").parse().unwrap();
-        window.kill().unwrap();
-        window.wait().unwrap();
-        Opened { start, kilobytes }
-    }
-}
-
-impl Drop for Screen {
-    fn drop(&mut self) {
-        let _ = self.server.kill();
-        let _ = self.server.wait();
-    }
+    let start = begun.elapsed();
+    sleep(Duration::from_secs(2));
+    let status = std::fs::read_to_string(format!("/proc/{}/status", window.id())).unwrap();
+    let resident = status.lines().find_map(|line| line.strip_prefix("VmRSS:")).unwrap();
+    let kilobytes = resident.trim().trim_end_matches(" kB").parse().unwrap();
+    window.kill().unwrap();
+    window.wait().unwrap();
+    Opened { start, kilobytes }
 }

@@ -7,12 +7,13 @@ use usvg::fontdb::Database;
 /// The family shipped in `assets/fonts`.
 pub const FAMILY: &str = "IBM Plex Sans";
 
-/// Its files.
+/// Its files: outlines in PostScript form, whose hints a renderer applies without running a program
+/// of the font for each size and paragraph.
 pub const FONTS: [&[u8]; 4] = [
-    include_bytes!("../../assets/fonts/IBMPlexSans_400Regular.ttf"),
-    include_bytes!("../../assets/fonts/IBMPlexSans_400Regular_Italic.ttf"),
-    include_bytes!("../../assets/fonts/IBMPlexSans_600SemiBold.ttf"),
-    include_bytes!("../../assets/fonts/IBMPlexSans_700Bold.ttf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans-Regular.otf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans-Italic.otf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans-SemiBold.otf"),
+    include_bytes!("../../assets/fonts/IBMPlexSans-Bold.otf"),
 ];
 
 /// The shipped family alone; any other name leads to it.
