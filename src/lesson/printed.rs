@@ -52,7 +52,8 @@ impl Printed {
         let decimals = run.split_once('.').map_or(0, |(_, behind)| behind.len());
         let half = 0.5 / 10_f64.powi(i32::try_from(decimals).unwrap_or(i32::MAX));
         let sign = if unsigned { "-" } else { "" };
-        let read = quantity::parse(&format!("{sign}{text} ± {half}"), entry);
+        let power = power_of_ten(&text[start + run.len()..]);
+        let read = quantity::parse(&format!("{sign}{text} ± {half}{power}"), entry);
         let read = read.map_err(|_| unread(words, entry))?;
         let half_si = read.spread.filter(|width| *width > 0.0 && !run.is_empty());
         let half = (half, half_si.ok_or_else(|| unread(words, entry))?);
@@ -106,6 +107,17 @@ impl Printed {
     pub(super) fn text(&self) -> &str {
         &self.text
     }
+}
+
+/// The power of ten that digits are followed by: ` × 10⁻⁹` of ` × 10⁻⁹ m⁴`, `e-9` of `e-9 m⁴`.
+fn power_of_ten(rest: &str) -> &str {
+    let ten = rest.find("10").filter(|at| matches!(rest[..*at].trim(), "×" | "*"));
+    let exponent = ten.map(|at| at + "10".len()).or_else(|| {
+        let is_exponent = |c: char| c.is_ascii_digit() || matches!(c, '-' | '+');
+        rest.strip_prefix(['e', 'E'])?.starts_with(is_exponent).then_some(1)
+    });
+    let Some(exponent) = exponent else { return "" };
+    rest[exponent..].find(' ').map_or(rest, |end| &rest[..exponent + end])
 }
 
 fn unread(words: &str, entry: &Entry) -> Fault {
@@ -191,6 +203,8 @@ mod tests {
             ("118 %", "frame-margin", [1.175, 1.185], [1.17, 1.19]),
             ("1.18", "frame-margin", [1.175, 1.185], [1.17, 1.19]),
             ("2", "track-count", [1.5, 2.5], [1.4, 2.6]),
+            ("8.00 × 10⁻⁹ m⁴", "second-moment", [7.996e-9, 8.004e-9], [7.99e-9, 8.01e-9]),
+            ("8e3 N", "mean-impact-force", [7500.0, 8500.0], [7400.0, 8600.0]),
         ] {
             let printed = read(words, id);
             assert!(inside.iter().all(|si| printed.is(*si)), "{words}: {printed:?}");
@@ -206,6 +220,7 @@ mod tests {
         assert_eq!(read("20.0 °C", "air-temperature").rather(273.15), "0.0 °C");
         assert_eq!(read("−5°", "slope").rather(-0.1047), "-6°");
         assert_eq!(read("118 %", "frame-margin").rather(1.2), "120 %");
+        assert_eq!(read("9.90 × 10⁻⁹ m⁴", "second-moment").rather(8e-9), "8.00 × 10⁻⁹ m⁴");
         assert_eq!(read("unsigned 22 mm", "balance-offset").rather(-0.0233), "23 mm");
         assert_eq!(read("unsigned 5 °C", "air-temperature").rather(267.15), "6 °C");
     }
