@@ -51,9 +51,14 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
     };
     let watched = lessons.map(Path::to_owned);
     let start = Start { build, source, watched, folders: folders.clone() };
-    // Letters and the first state are made ready while the window waits for its screen.
-    thread::spawn(letters::load);
-    let first = Mutex::new(Some(thread::spawn(|| App::new(start))));
+    // The first state and the letters are made ready while the window waits for its screen; one after
+    // the other, since with two cores a third thread takes turns with the window's own.
+    let ready = || {
+        let first = App::hastened(start);
+        letters::load();
+        first
+    };
+    let first = Mutex::new(Some(thread::spawn(ready)));
     let boot = move || {
         opening::opened();
         let first = first.lock().ok().and_then(|mut first| first.take());

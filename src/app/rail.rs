@@ -78,7 +78,6 @@ impl<'a> Rail<'a> {
     }
 
     fn inside(self) -> Element<'a, Message> {
-        let line = || rule::horizontal(1).style(theme::hairline);
         column![
             text("Heftwise").size(size::LABEL).font(SEMIBOLD).style(theme::soft),
             build(self.desk, self.settings),
@@ -90,12 +89,25 @@ impl<'a> Rail<'a> {
                 pressable(Kind::Word, text("Keys").size(size::LABEL)).on_press(Message::KeysTurned),
             ]
             .spacing(2.0 * UNIT),
-            line(),
-            lessons(self.place, self.lessons),
+            self.lessons_elsewhere(),
         ]
         .spacing(2.0 * UNIT)
         .into()
     }
+
+    /// The lessons, except beside the page that lists them.
+    fn lessons_elsewhere(self) -> Option<Element<'a, Message>> {
+        let ways = self
+            .lessons
+            .iter()
+            .map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), self.place));
+        (*self.place != Place::Contents)
+            .then(|| column![line(), Column::with_children(ways)].spacing(2.0 * UNIT).into())
+    }
+}
+
+fn line<'a>() -> Element<'a, Message> {
+    rule::horizontal(1).style(theme::hairline).into()
 }
 
 fn button<'a>(word: &'a str, message: Message) -> Pressable<'a, Message> {
@@ -168,12 +180,5 @@ fn screens<'a>(place: &Place) -> Element<'a, Message> {
         way("Bench", Place::Bench, place),
         way("Settings", Place::Settings, place),
     ]
-    .into()
-}
-
-fn lessons<'a>(place: &Place, lessons: &'a [Front]) -> Element<'a, Message> {
-    Column::with_children(
-        lessons.iter().map(|lesson| way(&lesson.title, Place::Lesson(lesson.id.clone()), place)),
-    )
     .into()
 }

@@ -100,6 +100,8 @@ pub struct App {
     pub(super) choices: choices::Choices,
     /// Whether the card for a first start is shown.
     pub welcome: bool,
+    /// Whether what cannot be seen yet waits until the first frame is drawn.
+    hastens: bool,
     /// What Find looks in.
     /// Made when something is first looked for.
     index: OnceCell<find::Index>,
@@ -166,6 +168,7 @@ impl App {
             bench: bench_screen::Bench::default(),
             choices: choices::Choices::new(&settings),
             welcome,
+            hastens: false,
             own_lessons,
             index: OnceCell::new(),
             source: start.source,
@@ -203,6 +206,12 @@ impl App {
         };
         let there = task.chain(back).chain(first);
         (app, Task::batch([there, system::theme().map(Message::System)]))
+    }
+
+    /// The same, with a first frame of what can be seen alone.
+    pub fn hastened(start: Start) -> (Self, Task<Message>) {
+        let (app, task) = Self::new(start);
+        (Self { hastens: true, ..app }, task)
     }
 
     /// The title of the window.
@@ -253,6 +262,10 @@ impl App {
             Message::Find(act) => self.find(act),
             Message::Notebook(message) => self.write_notes(message),
             Message::KeepNotebook => self.keep_notebook(),
+            Message::Drawn => {
+                self.hastens = false;
+                Task::none()
+            }
             Message::Go(place) => self.go(place),
             Message::Turn { back } => self.turn(back),
             Message::Undo => self.stepped(Desk::undo),

@@ -52,6 +52,17 @@ pub struct Contents<'a> {
     pub own: &'a OwnLessons,
     /// Whether the card for a first start is shown.
     pub welcome: bool,
+    /// How many lessons are listed: all of them, or as many as can be seen before the page is scrolled.
+    pub most: usize,
+}
+
+/// The least height of a card, and of what stands above the first.
+const CARD: f32 = 130.0;
+const HEAD: f32 = 150.0;
+
+/// How many cards a page of a height can show.
+pub fn in_sight(height: f32) -> usize {
+    ((height - HEAD) / CARD).ceil().max(1.0) as usize
 }
 
 impl<'a> Contents<'a> {
@@ -61,7 +72,7 @@ impl<'a> Contents<'a> {
         let lessons = self.library.fronts();
         let next = lessons.iter().find(|lesson| !self.is_finished(&lesson.id));
         let is_next = |lesson: &Front| next.is_some_and(|next| next.id == lesson.id);
-        let cards = lessons.iter().map(|lesson| self.card(lesson, is_next(lesson)));
+        let cards = lessons.iter().take(self.most).map(|lesson| self.card(lesson, is_next(lesson)));
         let empty = lessons.is_empty().then(|| {
             text("There are no lessons here. Start Heftwise without --lessons to read its own.")
                 .size(size::BODY)

@@ -53,6 +53,7 @@ impl App {
             notebook: self.book.notebook(),
             own: &self.own_lessons,
             welcome: self.welcome,
+            most: if self.hastens { contents::in_sight(self.size().height) } else { usize::MAX },
         };
         list.view().map(Message::Contents)
     }

@@ -23,6 +23,7 @@ impl App {
         let plays = shown
             .is_some_and(reading::Reading::plays)
             .then(|| time::every(FRAME).map(|now| Message::Reading(reading::Message::Ticked(now))));
+        let drawn = self.hastens.then(|| window::frames().map(|_| Message::Drawn));
         let own = self.own.as_ref().map(|own| own.0.clone());
         let lessons = self.watched.clone().into_iter().chain(own).map(watch::lessons);
         Subscription::batch(
@@ -35,6 +36,7 @@ impl App {
             ]
             .into_iter()
             .chain(keep)
+            .chain(drawn)
             .chain(book)
             .chain(plays)
             .chain(lessons),

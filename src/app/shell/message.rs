@@ -41,6 +41,8 @@ pub enum Message {
     Notebook(notebook::Message),
     /// Time to save the notebook.
     KeepNotebook,
+    /// The first frame is drawn.
+    Drawn,
     /// Another screen is wanted.
     Go(Place),
     /// The lesson before or after this one is wanted.
