@@ -332,6 +332,7 @@ impl App {
             Message::Returned => self.returned(),
             Message::System(mode) => self.system(mode),
             Message::Keep => self.keep(),
+            Message::BuildTouched => self.look_at_file(),
             Message::LessonsChanged => self.reload_lessons(),
             Message::LessonsRead(read) => self.lessons_read(read),
         };

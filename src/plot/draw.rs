@@ -9,11 +9,12 @@ mod outside;
 
 use plotters::coord::Shift;
 use plotters::prelude::{
-    Circle, DrawingArea, DrawingAreaErrorKind, DrawingBackend, PathElement, Polygon, RGBColor,
-    Rectangle, ShapeStyle,
+    Circle, Color, DrawingArea, DrawingAreaErrorKind, DrawingBackend, PathElement, Polygon,
+    RGBColor, Rectangle, ShapeStyle,
 };
 
-use super::layout::Layout;
+use super::labels::{Part, texts};
+use super::layout::{Layout, Rect};
 use super::spec::{PlotSpec, Role, Shape, Stroke};
 use dashes::dashes;
 
@@ -29,6 +30,8 @@ type Points = Vec<(i32, i32)>;
 pub struct PlotStyle {
     /// Behind everything; none leaves the surface as it is.
     pub background: Option<Rgb>,
+    /// What the surface looks like without the plot.
+    pub ground: Rgb,
     /// Axes and words.
     pub ink: Rgb,
     /// Grid lines.
@@ -56,6 +59,7 @@ impl PlotStyle {
     /// For print: black on white, the builds' colours, legible in grey.
     pub const PAPER: Self = Self {
         background: Some((255, 255, 255)),
+        ground: (255, 255, 255),
         ink: (26, 26, 26),
         grid: (221, 221, 221),
         band: (240, 240, 240),
@@ -112,6 +116,7 @@ pub fn draw<DB: DrawingBackend>(
             pen.line(run, style.of(line.role), 2, pattern)?;
         }
     }
+    pen.clearings()?;
     for edge in &spec.edges {
         pen.edge(edge)?;
     }
@@ -168,6 +173,20 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
             if right > left {
                 self.rectangle((left, plot.y), (right, plot.bottom()), self.style.band)?;
             }
+        }
+        Ok(())
+    }
+
+    /// What runs through the words inside the plot stands back behind them.
+    fn clearings(&self) -> Result<(), DrawError<DB>> {
+        const CLEAR: f64 = 0.75;
+        let fill =
+            ShapeStyle { color: rgb(self.style.ground).mix(CLEAR), filled: true, stroke_width: 0 };
+        let words = texts(self.spec, self.layout);
+        for text in words.iter().filter(|text| !matches!(text.part, Part::Tick | Part::Caption)) {
+            let Rect { x, y, width, height } = text.letters(self.style.text_size);
+            let corners = [self.px((x, y)), self.px((x + width, y + height))];
+            self.area.draw(&Rectangle::new(corners, fill))?;
         }
         Ok(())
     }

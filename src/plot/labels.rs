@@ -7,6 +7,8 @@ use super::spec::{PlotSpec, Role};
 
 /// Estimated width of a character, as a part of the text size; generous for most faces.
 const CHARACTER: f32 = 0.56;
+/// The mean width of a character in the shipped face.
+const LETTER: f32 = 0.5;
 /// Height of a line of text, as a part of the text size.
 pub(super) const LINE: f32 = 1.25;
 
@@ -58,7 +60,15 @@ pub struct PlacedText {
 impl PlacedText {
     /// The room it is given.
     pub fn bounds(&self, text_size: f32) -> Rect {
-        let (width, height) = (width(&self.text, text_size), LINE * text_size);
+        self.place(width(&self.text, text_size), LINE * text_size)
+    }
+
+    /// About where its letters stand, which is less.
+    pub fn letters(&self, text_size: f32) -> Rect {
+        self.place(width(&self.text, text_size) * LETTER / CHARACTER, text_size)
+    }
+
+    fn place(&self, width: f32, height: f32) -> Rect {
         let left = match self.anchor {
             Anchor::Start => self.x,
             Anchor::Middle => self.x - width / 2.0,

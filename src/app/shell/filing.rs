@@ -237,7 +237,7 @@ impl App {
     }
 
     /// Has another program changed the file? Asked once a change.
-    fn look_at_file(&mut self) -> Task<Message> {
+    pub(super) fn look_at_file(&mut self) -> Task<Message> {
         let Some((path, stamp)) = self.desk.path.as_deref().zip(self.desk.stamp) else {
             return Task::none();
         };

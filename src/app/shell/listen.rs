@@ -26,6 +26,7 @@ impl App {
         let drawn = self.hastens.then(|| window::frames().map(|_| Message::Drawn));
         let own = self.own.as_ref().map(|own| own.0.clone());
         let lessons = self.watched.clone().into_iter().chain(own).map(watch::lessons);
+        let build = self.desk.path.clone().map(watch::build);
         Subscription::batch(
             [
                 keyboard::listen().map(Message::Key),
@@ -39,7 +40,8 @@ impl App {
             .chain(drawn)
             .chain(book)
             .chain(plays)
-            .chain(lessons),
+            .chain(lessons)
+            .chain(build),
         )
     }
 }

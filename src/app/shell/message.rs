@@ -176,6 +176,8 @@ pub enum Message {
     System(Mode),
     /// Time to keep a recovery copy.
     Keep,
+    /// The file of the build may have been changed by another program.
+    BuildTouched,
     /// The lessons on disk may have changed.
     LessonsChanged,
     /// They were read; nothing if that went wrong.

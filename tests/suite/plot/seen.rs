@@ -17,7 +17,8 @@ const KNOWN: &str = include_str!("../../golden/plots.txt");
 
 fn night() -> PlotStyle {
     let [red, green, blue, _] = NIGHT.paper.into_rgba8();
-    PlotStyle { background: Some((red, green, blue)), ..style(true) }
+    let paper = (red, green, blue);
+    PlotStyle { background: Some(paper), ground: paper, ..style(true) }
 }
 
 fn scenes() -> Vec<(&'static str, PlotSpec, PlotStyle)> {

@@ -2,7 +2,7 @@
 
 use heftwise::app::question::Next;
 use heftwise::app::screen::Place;
-use heftwise::app::shell::{Message, Start};
+use heftwise::app::shell::{App, Message, Start};
 use heftwise::quantity::catalogue::pressure::GROUND_PRESSURE;
 use iced::keyboard::{Modifiers, key::Named};
 
@@ -10,6 +10,9 @@ use super::rig::{self, Rig, WIDE, file, memory};
 
 const NONE: Modifiers = Modifiers::empty();
 const WELCOME: &str = "This is Sandpiper, an example. Change its mass and watch.";
+
+/// The title of the last lesson.
+const LAST: &str = "Walk round your build";
 
 const TWO: [(&str, &str); 2] = [
     (
@@ -40,6 +43,26 @@ fn a_first_start_leads_to_a_changed_number_at_once() {
     assert!(rig.focused().is_some(), "the field keeps the focus");
     rig.command("2");
     assert_eq!(rig.app.place, Place::BuildSheet, "and shortcuts are heard all the same");
+}
+
+#[test]
+fn the_first_frame_lists_what_can_be_seen_and_the_next_one_all() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut rig = Rig::fresh();
+    rig.app = App::hastened(rig::start(&folder)).0;
+    assert!(rig.says(WELCOME) && rig.says("Read first:"));
+    assert!(!rig.says(LAST), "far below the foot of the window");
+    rig.send(Message::Drawn);
+    assert!(rig.says(LAST));
+}
+
+#[test]
+fn each_lesson_is_listed_in_one_place() {
+    let mut rig = Rig::fresh();
+    let listed = |rig: &mut Rig| rig.texts().iter().filter(|text| *text == LAST).count();
+    assert_eq!(listed(&mut rig), 1, "on the page");
+    rig.send(Message::Go(Place::Settings));
+    assert_eq!(listed(&mut rig), 1, "beside it");
 }
 
 #[test]

@@ -157,6 +157,10 @@ fn with_nothing_to_lose_a_changed_file_is_read_again_with_one_press() {
     assert_eq!(rig.app.question, Some(Question::ChangedOnDisk { unsaved: false }));
     rig.key(iced::keyboard::key::Named::Enter, iced::keyboard::Modifiers::empty());
     assert_eq!(rig.app.desk.sheet().number(TRACK_WIDTH), Some("60 mm"));
+
+    file(&folder, "cart.toml", &CART.replace("70 mm", "50 mm"));
+    rig.send(Message::BuildTouched);
+    assert!(rig.app.question.is_some(), "told while the window is looked at, too");
 }
 
 #[test]

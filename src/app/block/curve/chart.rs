@@ -26,6 +26,7 @@ pub fn style(dark: bool) -> PlotStyle {
     let ink: &Ink = if dark { &NIGHT } else { &DAY };
     PlotStyle {
         background: None,
+        ground: rgb(ink.panel),
         ink: rgb(ink.soft),
         grid: rgb(ink.line),
         band: rgb(ink.line),
