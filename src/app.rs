@@ -2,6 +2,7 @@
 
 pub mod block;
 mod book;
+mod clipboard;
 pub mod companion;
 pub mod desk;
 mod document;
@@ -54,7 +55,7 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
     // The first state and the letters are made ready while the window waits for its screen; one after
     // the other, since with two cores a third thread takes turns with the window's own.
     let ready = || {
-        let first = App::hastened(start);
+        let first = App::on_screen(start);
         letters::load();
         first
     };

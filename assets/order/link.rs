@@ -1,5 +1,6 @@
 //! The build script: the released program for Linux is linked with the functions of its first frame
 //! side by side. Fewer pages of the program are in memory then, and it is there sooner.
+#![allow(clippy::print_stdout, reason = "Cargo reads what a build script prints")]
 
 use std::env::{var, var_os};
 

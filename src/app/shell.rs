@@ -100,6 +100,8 @@ pub struct App {
     pub(super) choices: choices::Choices,
     /// Whether the card for a first start is shown.
     pub welcome: bool,
+    /// Whether there is a window on a screen, with a clipboard.
+    on_screen: bool,
     /// Whether what cannot be seen yet waits until the first frame is drawn.
     hastens: bool,
     /// What Find looks in.
@@ -168,6 +170,7 @@ impl App {
             bench: bench_screen::Bench::default(),
             choices: choices::Choices::new(&settings),
             welcome,
+            on_screen: false,
             hastens: false,
             own_lessons,
             index: OnceCell::new(),
@@ -208,10 +211,10 @@ impl App {
         (app, Task::batch([there, system::theme().map(Message::System)]))
     }
 
-    /// The same, with a first frame of what can be seen alone.
-    pub fn hastened(start: Start) -> (Self, Task<Message>) {
+    /// The same for a window on a screen, with a first frame of what can be seen alone.
+    pub fn on_screen(start: Start) -> (Self, Task<Message>) {
         let (app, task) = Self::new(start);
-        (Self { hastens: true, ..app }, task)
+        (Self { on_screen: true, hastens: true, ..app }, task)
     }
 
     /// The title of the window.

@@ -94,9 +94,19 @@ impl Figure {
     pub fn bytes(&self, kind: Kind) -> Result<Vec<u8>, SaveError> {
         match kind {
             Kind::Svg => Ok(self.svg.clone().into_bytes()),
-            Kind::Png => png(&self.svg),
+            Kind::Png => {
+                self.dots()?.encode_png().map_err(|error| SaveError::Dots(error.to_string()))
+            }
             Kind::Csv => Ok(csv(&self.numbers).into_bytes()),
         }
+    }
+
+    /// The picture as dots, fine enough to be printed.
+    ///
+    /// # Errors
+    /// The picture cannot be turned into dots.
+    pub fn dots(&self) -> Result<Pixmap, SaveError> {
+        pixels(&self.svg, DOTS)
     }
 }
 
@@ -134,8 +144,4 @@ pub fn pixels(svg: &str, scale: f32) -> Result<Pixmap, SaveError> {
         .ok_or_else(|| SaveError::Dots("it is too large".to_owned()))?;
     resvg::render(&tree, Transform::from_scale(scale, scale), &mut pixels.as_mut());
     Ok(pixels)
-}
-
-fn png(svg: &str) -> Result<Vec<u8>, SaveError> {
-    pixels(svg, DOTS)?.encode_png().map_err(|error| SaveError::Dots(error.to_string()))
 }

@@ -35,7 +35,6 @@ pub const PAGE: &str = "page";
 const LOOK_EVERY: f32 = 40.0;
 
 /// What is said of a picture that was copied: a clipboard of text alone holds it as its source.
-const COPIED: &str = "Copied as SVG: paste it into a drawing program, a web page or a text.";
 
 /// A lesson being read.
 pub struct Reading {
@@ -129,6 +128,8 @@ pub enum Action {
     Noted(Noted),
     /// A picture is to be saved.
     Figure(Unsaved),
+    /// A picture is to be put on the clipboard.
+    Copy(Unsaved),
     /// Work to run.
     Run(Task<Message>),
 }
@@ -209,7 +210,12 @@ impl Reading {
 
     /// Says beside the block of a line where its picture was saved.
     pub fn saved(&mut self, line: usize, path: &std::path::Path) {
-        self.marks.saved.insert(line, format!("Saved as {}.", path.display()));
+        self.told(line, &format!("Saved as {}.", path.display()));
+    }
+
+    /// Says beside the block of a line what became of its picture.
+    pub fn told(&mut self, line: usize, words: &str) {
+        self.marks.saved.insert(line, words.to_owned());
     }
 
     /// Throws away what was drawn from another build.
@@ -331,9 +337,9 @@ impl Reading {
                 });
             }
             page::Message::CopyPicture(line, what) => {
-                let Some((figure, _)) = self.marks.figure(line, what) else { return Action::None };
-                self.marks.saved.insert(line, COPIED.to_owned());
-                return Action::Run(iced::clipboard::write(figure.svg));
+                return self.marks.figure(line, what).map_or(Action::None, |(figure, name)| {
+                    Action::Copy(Unsaved { line, figure, name })
+                });
             }
             page::Message::Copy(words) => return Action::Run(iced::clipboard::write(words)),
             page::Message::Run(line, run::Act::Table) => {

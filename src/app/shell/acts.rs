@@ -59,6 +59,7 @@ impl App {
             reading::Action::Web(address) => self.ask(Question::Web(address)),
             reading::Action::Noted(noted) => self.noted(noted),
             reading::Action::Figure(unsaved) => self.choose_figure(unsaved),
+            reading::Action::Copy(unsaved) => self.copy_figure(unsaved),
             reading::Action::Run(task) => task.map(Message::Reading),
         }
     }

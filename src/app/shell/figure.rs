@@ -1,4 +1,4 @@
-//! What the shell does about pictures: it asks where to save one, and saves it.
+//! What the shell does about pictures: it asks where to save one, saves it, or copies it.
 
 use std::path::{Path, PathBuf};
 
@@ -6,12 +6,26 @@ use iced::Task;
 
 use super::filing::taken;
 use super::{App, Message};
-use crate::app::files;
 use crate::app::question::Question;
 use crate::app::screen::reading::Unsaved;
+use crate::app::{clipboard, files};
 use crate::plot::save::Kind;
 
+/// What is said of a picture that was copied: as dots, or as text where there is no clipboard for dots.
+const COPIED: &str = "Copied: paste it into a text, a drawing or a message.";
+const COPIED_AS_SVG: &str = "Copied as SVG: paste it into a drawing program, a web page or a text.";
+
 impl App {
+    /// Puts a picture on the clipboard. Without a window of its own it leaves the system's alone.
+    pub(super) fn copy_figure(&mut self, unsaved: Unsaved) -> Task<Message> {
+        let Unsaved { line, figure, .. } = unsaved;
+        let is_there = self.on_screen && clipboard::put(&figure).is_ok();
+        if let Some(reading) = &mut self.reading {
+            reading.told(line, if is_there { COPIED } else { COPIED_AS_SVG });
+        }
+        if is_there { Task::none() } else { iced::clipboard::write(figure.svg) }
+    }
+
     /// Asks where a picture is to go.
     pub(super) fn choose_figure(&mut self, unsaved: Unsaved) -> Task<Message> {
         let task = files::choose_figure(&unsaved.name);

@@ -49,7 +49,7 @@ fn a_first_start_leads_to_a_changed_number_at_once() {
 fn the_first_frame_lists_what_can_be_seen_and_the_next_one_all() {
     let folder = tempfile::tempdir().unwrap();
     let mut rig = Rig::fresh();
-    rig.app = App::hastened(rig::start(&folder)).0;
+    rig.app = App::on_screen(rig::start(&folder)).0;
     assert!(rig.says(WELCOME) && rig.says("Read first:"));
     assert!(!rig.says(LAST), "far below the foot of the window");
     rig.send(Message::Drawn);
