@@ -34,8 +34,6 @@ pub const PAGE: &str = "page";
 /// So far the page moves until its heading is looked for again, in pixels.
 const LOOK_EVERY: f32 = 40.0;
 
-/// What is said of a picture that was copied: a clipboard of text alone holds it as its source.
-
 /// A lesson being read.
 pub struct Reading {
     /// The lesson's id.
