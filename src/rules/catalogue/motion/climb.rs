@@ -12,7 +12,7 @@ use crate::quantity::{Angle, Force, Measure, Power, Ratio, Speed};
 use crate::rules::{Caution, Fault, Maybe, Rule, Values};
 
 use super::super::common::{always, exceeds};
-use super::limits::{UNKNOWN, any_limit};
+use super::limits::UNKNOWN;
 use super::resistance::NO_DRAG;
 
 const UP_7_4: &str = "OpenStax, University Physics Volume 1, section 7.4";
@@ -161,7 +161,11 @@ fn climb(
     let drag = drag.unwrap_or(Force::ZERO);
     match first(ends(smaller(power, torque), grip, lift, drag, rolling, weight)) {
         Some(slope) => Ok(slope?.0),
-        None => Err(any_limit()),
+        None => Err(Fault::NeedsOneOf(vec![
+            POWER_FORCE.any(),
+            TORQUE_FORCE.any(),
+            GRIP_COEFFICIENT.any(),
+        ])),
     }
 }
 
