@@ -88,7 +88,9 @@ pub fn run(build: Option<PathBuf>, lessons: Option<&Path>) -> Result<(), CannotO
             exit_on_close_request: false,
             ..window::Settings::default()
         });
-    opening::guarded(|| program.run())
+    let ended = opening::guarded(|| program.run());
+    clipboard::hand_over();
+    ended
 }
 
 /// The folders of this user, or folders of the working directory where the system has none.

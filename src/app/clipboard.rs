@@ -37,3 +37,8 @@ pub fn put(figure: &Figure) -> Result<(), CannotCopy> {
     };
     Ok(held.insert(clipboard).set_image(image)?)
 }
+
+/// Hands what is there to the system's own clipboard manager, where there is one: the program ends.
+pub fn hand_over() {
+    drop(HELD.lock().unwrap_or_else(PoisonError::into_inner).take());
+}

@@ -45,6 +45,7 @@ const FENCES: &[(&[&str], &[&str])] = &[
     (&["clap_complete"], &["cli/manual"]),
     (&["image"], &["app/widget/picture"]),
     (&["rfd"], &["app"]),
+    (&["arboard"], &["app/clipboard"]),
     (&["resvg"], &["plot/save"]),
     (&["roots"], &["physics", "study"]),
     (&["differential_equations"], &["physics"]),
