@@ -12,6 +12,6 @@ fn main() {
         && var("CARGO_ENCODED_RUSTFLAGS").is_ok_and(|flags| !flags.contains("link"));
     if is("PROFILE", "release") && is("TARGET", "x86_64-unknown-linux-gnu") && is_own_linker {
         let package = var("CARGO_MANIFEST_DIR").unwrap_or_default();
-        println!("cargo::rustc-link-arg-bins=-Wl,-T,{package}/assets/order/first-frame.ld");
+        println!("cargo::rustc-link-arg-bins=-T{package}/assets/order/first-frame.ld");
     }
 }

@@ -35,9 +35,11 @@ impl Tree {
     }
 
     fn gather(&self, path: &str, depth: usize, patterns: &mut Vec<String>) {
-        let is_close = self.all as f64 <= self.ran as f64 * (1.0 + SLACK) + SPARE as f64;
         if self.ran == 0 {
-        } else if self.below.is_empty() || depth > 1 && is_close {
+            return;
+        }
+        let is_close = self.all as f64 <= self.ran as f64 * (1.0 + SLACK) + SPARE as f64;
+        if self.below.is_empty() || depth > 1 && is_close {
             patterns.push(format!("{path}*"));
         } else {
             for (step, tree) in &self.below {

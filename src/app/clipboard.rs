@@ -2,40 +2,24 @@
 
 use std::sync::{Mutex, PoisonError};
 
-use arboard::{Clipboard, Error, ImageData};
+use arboard::{Clipboard, ImageData};
 
-use crate::plot::save::{Figure, SaveError};
+use crate::plot::save::Figure;
 
 /// Who pastes a picture is handed it by this program, which keeps the clipboard for that.
 static HELD: Mutex<Option<Clipboard>> = Mutex::new(None);
 
-/// Why a picture cannot be put there.
-#[derive(Debug, thiserror::Error)]
-pub enum CannotCopy {
-    /// It cannot be turned into dots.
-    #[error(transparent)]
-    Dots(#[from] SaveError),
-    /// There is no clipboard, or it takes no pictures.
-    #[error(transparent)]
-    Clipboard(#[from] Error),
-}
-
-/// Puts a picture on the clipboard.
-///
-/// # Errors
-/// It cannot be drawn, or there is no clipboard for pictures.
-pub fn put(figure: &Figure) -> Result<(), CannotCopy> {
-    let dots = figure.dots()?;
+/// Puts a picture on the clipboard, and tells whether it is there: it may not be drawn, and there may be
+/// no clipboard, or none that takes pictures.
+pub fn put(figure: &Figure) -> bool {
+    let Ok(dots) = figure.dots() else { return false };
     let (width, height) = (dots.width() as usize, dots.height() as usize);
     let plain = dots.pixels().iter().map(|dot| dot.demultiply());
     let bytes = plain.flat_map(|dot| [dot.red(), dot.green(), dot.blue(), dot.alpha()]);
     let image = ImageData { width, height, bytes: bytes.collect() };
     let mut held = HELD.lock().unwrap_or_else(PoisonError::into_inner);
-    let clipboard = match held.take() {
-        Some(clipboard) => clipboard,
-        None => Clipboard::new()?,
-    };
-    Ok(held.insert(clipboard).set_image(image)?)
+    let Some(clipboard) = held.take().or_else(|| Clipboard::new().ok()) else { return false };
+    held.insert(clipboard).set_image(image).is_ok()
 }
 
 /// Hands what is there to the system's own clipboard manager, where there is one: the program ends.

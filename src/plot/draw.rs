@@ -13,7 +13,7 @@ use plotters::prelude::{
     RGBColor, Rectangle, ShapeStyle,
 };
 
-use super::labels::{Part, texts};
+use super::labels::{Part, PlacedText, texts};
 use super::layout::{Layout, Rect};
 use super::spec::{PlotSpec, Role, Shape, Stroke};
 use dashes::dashes;
@@ -94,7 +94,8 @@ pub fn draw<DB: DrawingBackend>(
     layout: &Layout,
     style: &PlotStyle,
 ) -> Result<(), DrawError<DB>> {
-    let pen = Pen { area, spec, layout, style };
+    let words = texts(spec, layout);
+    let pen = Pen { area, spec, layout, style, words: &words };
     pen.ground()?;
     for run in &spec.range {
         pen.range(run)?;
@@ -131,6 +132,7 @@ struct Pen<'a, DB: DrawingBackend> {
     spec: &'a PlotSpec,
     layout: &'a Layout,
     style: &'a PlotStyle,
+    words: &'a [PlacedText],
 }
 
 impl<DB: DrawingBackend> Pen<'_, DB> {
@@ -182,8 +184,8 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
         const CLEAR: f64 = 0.75;
         let fill =
             ShapeStyle { color: rgb(self.style.ground).mix(CLEAR), filled: true, stroke_width: 0 };
-        let words = texts(self.spec, self.layout);
-        for text in words.iter().filter(|text| !matches!(text.part, Part::Tick | Part::Caption)) {
+        let inside = |text: &&PlacedText| !matches!(text.part, Part::Tick | Part::Caption);
+        for text in self.words.iter().filter(inside) {
             let Rect { x, y, width, height } = text.letters(self.style.text_size);
             let corners = [self.px((x, y)), self.px((x + width, y + height))];
             self.area.draw(&Rectangle::new(corners, fill))?;

@@ -19,7 +19,7 @@ impl App {
     /// Puts a picture on the clipboard. Without a window of its own it leaves the system's alone.
     pub(super) fn copy_figure(&mut self, unsaved: Unsaved) -> Task<Message> {
         let Unsaved { line, figure, .. } = unsaved;
-        let is_there = self.on_screen && clipboard::put(&figure).is_ok();
+        let is_there = self.on_screen && clipboard::put(&figure);
         if let Some(reading) = &mut self.reading {
             reading.told(line, if is_there { COPIED } else { COPIED_AS_SVG });
         }

@@ -4,7 +4,7 @@ use plotters::prelude::{DrawingBackend, Polygon};
 
 use super::{DrawError, Pen, Points};
 use crate::plot::labels::family::MARK;
-use crate::plot::labels::{Part, PlacedText, texts};
+use crate::plot::labels::{Part, PlacedText};
 
 /// The dashes of a family's lines, by rank: told apart without colour.
 const DASHES: [&[f32]; 5] =
@@ -32,7 +32,6 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
     /// The lines of the family, dashed by their rank, each with a mark at its end, or beside its
     /// name where that stands in the margin.
     pub(super) fn relatives(&self) -> Result<(), DrawError<DB>> {
-        let names = texts(self.spec, self.layout);
         for line in &self.spec.relatives {
             let dashes = DASHES.get(line.rank).copied().unwrap_or_default();
             for run in &line.runs {
@@ -43,7 +42,7 @@ impl<DB: DrawingBackend> Pen<'_, DB> {
             let edge = self.layout.plot.right();
             let named =
                 |text: &&PlacedText| text.part == Part::Relative(line.rank) && text.x > edge;
-            match names.iter().find(named) {
+            match self.words.iter().find(named) {
                 Some(name) => {
                     let at = (edge + MARK * self.style.text_size, name.y);
                     self.path(&[end, at], self.style.relative, 1)?;
